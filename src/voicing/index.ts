@@ -1,0 +1,2 @@
+export type * from "./voicing-types.ts";
+export { stackOf } from "./stack.ts";

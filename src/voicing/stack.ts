@@ -1,0 +1,13 @@
+import type { SoundingMidi } from "../base/index.ts";
+import type { Voicing } from "./voicing-types.ts";
+
+/**
+ * Distinct sounding pitches of a voicing.
+ * @param voicing - who sounds what
+ * @returns pitches low to high, each once; empty when nobody sounds
+ */
+export function stackOf(voicing: Voicing): readonly SoundingMidi[] {
+  return [...new Set(voicing.placements.map((placement) => placement.sounding))].sort(
+    (a, b) => a - b,
+  );
+}
