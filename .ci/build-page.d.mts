@@ -1,0 +1,1 @@
+export function buildPage(root: string): Promise<void>;

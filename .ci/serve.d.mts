@@ -1,0 +1,4 @@
+export function serveFolder(
+  folder: string,
+  port: number,
+): Promise<{ address: string; close: () => Promise<void> }>;

@@ -1,0 +1,73 @@
+import react from "@vitejs/plugin-react";
+import { playwright } from "@vitest/browser-playwright";
+import { defineConfig } from "vitest/config";
+import { browserArguments, findBrowser } from "./.ci/find-browser.mjs";
+
+const isTest = process.env["VITEST"] !== undefined;
+const browser = findBrowser();
+
+/** Tests that need nothing but Node. */
+const nodeTests = {
+  extends: true as const,
+  test: {
+    name: "node",
+    environment: "node" as const,
+    include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
+    exclude: ["tests/browser/**", "tests/page/**"],
+  },
+};
+
+/** Modules run inside a real browser: drawing, sound, components. */
+const browserTests = {
+  extends: true as const,
+  test: {
+    name: "browser",
+    include: ["tests/browser/**/*.browser.test.{ts,tsx}"],
+    browser: {
+      enabled: true,
+      headless: true,
+      screenshotFailures: false,
+      provider: playwright({
+        launchOptions: { executablePath: browser ?? "", args: browserArguments },
+      }),
+      instances: [{ browser: "chromium" as const }],
+    },
+  },
+};
+
+/** The built page, driven from outside as a person would, one file at a time. */
+const pageTests = {
+  extends: true as const,
+  test: {
+    name: "page",
+    environment: "node" as const,
+    include: ["tests/page/**/*.test.ts"],
+    globalSetup: ["tests/set-up/built-page.ts"],
+    fileParallelism: false,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+};
+
+export default defineConfig({
+  // The page's files lie together; tests look from the top.
+  root: isTest ? "." : "src/ui",
+  // Relative addresses: the built page works in any folder of any server.
+  base: "./",
+  plugins: [react()],
+  assetsInclude: ["**/*.otf"],
+  worker: { format: "es" },
+  build: {
+    outDir: "../../dist",
+    emptyOutDir: true,
+    target: "es2022",
+    // A file of its own for each font and sound: they are cached, and no data: address is needed.
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 1200,
+  },
+  test: {
+    reporters: ["default", "./tests/rules/plain-reporter.mjs"],
+    passWithNoTests: false,
+    projects: browser === undefined ? [nodeTests] : [nodeTests, browserTests, pageTests],
+  },
+});
