@@ -14,6 +14,9 @@ const nodeTests = {
     environment: "node" as const,
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
     exclude: ["tests/browser/**", "tests/page/**"],
+    // Generous, so that a busy machine fails nothing; what hangs still fails.
+    testTimeout: 30_000,
+    hookTimeout: 30_000,
   },
 };
 

@@ -16,12 +16,18 @@ export async function start(root, args) {
     process.stderr.write("A port is a whole number from 1 to 65535: npm start -- --port 4200\n");
     return 2;
   }
-  await installPackages(root);
-  await buildPage(root);
+  // The port first: nobody waits for a build to hear that it cannot be served.
   const served = await serveFolder(join(root, "dist"), port).catch((error) => error);
   if (served instanceof Error) {
     process.stderr.write(`${portProblem(port, served)}\n`);
     return 2;
+  }
+  try {
+    await installPackages(root);
+    await buildPage(root);
+  } catch (error) {
+    await served.close();
+    throw error;
   }
   process.stdout.write(`Hornweave is at ${served.address}\nStop it with Ctrl+C.\n`);
   openBrowser(served.address);

@@ -1,1 +1,0 @@
-export function buildPage(root: string): Promise<void>;

@@ -1,2 +1,0 @@
-export function findBrowser(): string | undefined;
-export const browserArguments: string[];

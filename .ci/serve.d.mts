@@ -1,4 +1,0 @@
-export function serveFolder(
-  folder: string,
-  port: number,
-): Promise<{ address: string; close: () => Promise<void> }>;
