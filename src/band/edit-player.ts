@@ -69,9 +69,8 @@ export function withInstrument(player: Player, instrument: InstrumentId): Result
 export function withMute(player: Player, mute: MuteId): Result<Player> {
   const taken = mutesOf(player.instrument);
   if (!taken.includes(mute)) {
-    const instrument = instrumentOf(player.instrument).name.toLowerCase();
-    const choice = taken.length > 1 ? `it takes ${taken.slice(1).join(", ")}` : "it plays open";
-    return fail("mute-not-taken", `A ${instrument} takes no ${mute} mute: ${choice}.`, {
+    const choice = taken.length > 1 ? `choose ${taken.join(", ")}` : "this instrument plays open";
+    return fail("mute-not-taken", `${player.name} takes no ${mute} mute: ${choice}.`, {
       suggestions: taken.slice(0, 3),
     });
   }

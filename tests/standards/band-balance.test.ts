@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { balanceUnits, dynamics, lineUps, makePlayer, type SeatId } from "../../src/band/index.ts";
+import type { dynamics} from "../../src/band/index.ts";
+import { balanceUnits, lineUps, makePlayer, type SeatId } from "../../src/band/index.ts";
 
 const units = (seat: SeatId, dynamic: (typeof dynamics)[number]): number =>
   balanceUnits(makePlayer({ seat }), dynamic);
