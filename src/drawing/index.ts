@@ -1,0 +1,4 @@
+export type * from "./drawing-types.ts";
+export { drawStaves } from "./draw-staves.ts";
+export { loadMusicFonts } from "./music-fonts.ts";
+export { variableTheme, type MarkColours, type StaffTheme } from "./staff-theme.ts";
