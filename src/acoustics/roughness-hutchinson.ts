@@ -27,5 +27,5 @@ export const HUTCHINSON_KNOPOFF: RoughnessMethod = Object.freeze<RoughnessMethod
     const bandwidth = criticalBandwidthHutchinson(((lowHz + highHz) / 2) as Hertz);
     return lowAmp * highAmp * hutchinsonCurve((highHz - lowHz) / bandwidth);
   },
-  divisor: (amplitudes) => amplitudes.reduce((sum, value) => sum + value * value, 0) || 1,
+  divisor: ({ power }) => power || 1,
 });

@@ -1,5 +1,5 @@
 import type { Ratio } from "../base/index.ts";
-import { peakOf, type RoughnessMethod } from "./roughness-types.ts";
+import type { RoughnessMethod } from "./roughness-types.ts";
 
 /** Where the curve of two partials stretches: 0.24 / (0.021 f + 19). */
 const PLACE = 0.24;
@@ -28,7 +28,7 @@ export const SETHARES_MINIMUM: RoughnessMethod = Object.freeze<RoughnessMethod>(
   source: "W. A. Sethares, Tuning, Timbre, Spectrum, Scale, 2nd ed. 2005",
   pair: (lowHz, lowAmp, highHz, highAmp) =>
     Math.min(lowAmp, highAmp) * setharesCurve(lowHz, highHz),
-  divisor: peakOf,
+  divisor: ({ peak }) => peak || 1,
 });
 
 /** Sethares with the product of the pressures; the sound's largest pressure counts as 1. */
@@ -37,5 +37,5 @@ export const SETHARES_PRODUCT: RoughnessMethod = Object.freeze<RoughnessMethod>(
   label: "Sethares, product of amplitudes",
   source: "W. A. Sethares 1993, JASA 94, 1218",
   pair: (lowHz, lowAmp, highHz, highAmp) => lowAmp * highAmp * setharesCurve(lowHz, highHz),
-  divisor: (amplitudes) => peakOf(amplitudes) ** 2,
+  divisor: ({ peak }) => peak ** 2 || 1,
 });

@@ -11,8 +11,16 @@ export interface RoughnessMethod {
    * linear in any one unit.
    */
   readonly pair: (lowHz: Ratio, lowAmp: Ratio, highHz: Ratio, highAmp: Ratio) => Ratio;
-  /** What the sum over all pairs is divided by, from all the sound's pressures. */
-  readonly divisor: (amplitudes: Float64Array) => Ratio;
+  /** What the sum over all pairs is divided by; 1 for silence. */
+  readonly divisor: (strength: PressureStrength) => Ratio;
+}
+
+/** How strong a sound's partials are together. */
+export interface PressureStrength {
+  /** Largest pressure of a partial. */
+  readonly peak: Ratio;
+  /** Sum of the squares of all pressures. */
+  readonly power: Ratio;
 }
 
 /** Roughness between two notes of a sound. */
@@ -35,7 +43,15 @@ export interface Roughness {
   readonly pairs: readonly PairRoughness[];
 }
 
-/** Largest pressure of a sound, 1 when it is silent. */
-export function peakOf(amplitudes: Float64Array): Ratio {
-  return amplitudes.reduce((peak, value) => Math.max(peak, value), 0) || 1;
+/**
+ * Strength of a set of pressures.
+ * @param amplitudes - linear pressures in any one unit, any order
+ * @returns largest pressure and sum of squares
+ */
+export function pressureStrength(amplitudes: Float64Array): PressureStrength {
+  const sorted = amplitudes.slice().sort();
+  return {
+    peak: sorted[sorted.length - 1] ?? 0,
+    power: sorted.reduce((sum, value) => sum + value * value, 0),
+  };
 }

@@ -1,4 +1,4 @@
-import { peakOf, type RoughnessMethod } from "./roughness-types.ts";
+import type { RoughnessMethod } from "./roughness-types.ts";
 
 const LEVEL_EXPONENT = 0.1;
 const FLUCTUATION_EXPONENT = 3.11;
@@ -25,5 +25,5 @@ export const VASSILAKIS: RoughnessMethod = Object.freeze<RoughnessMethod>({
     const curve = Math.exp(-SLOW * distance) - Math.exp(-FAST * distance);
     return product ** LEVEL_EXPONENT * 0.5 * depth ** FLUCTUATION_EXPONENT * curve;
   },
-  divisor: (amplitudes) => peakOf(amplitudes) ** (2 * LEVEL_EXPONENT),
+  divisor: ({ peak }) => peak ** (2 * LEVEL_EXPONENT) || 1,
 });

@@ -1,5 +1,10 @@
 import type { Ratio } from "../base/index.ts";
-import type { PairRoughness, Roughness, RoughnessMethod } from "./roughness-types.ts";
+import {
+  pressureStrength,
+  type PairRoughness,
+  type Roughness,
+  type RoughnessMethod,
+} from "./roughness-types.ts";
 import { spectrumAmplitudes, type AmplitudeSpectrum, type Spectrum } from "./spectrum.ts";
 
 /** A sum that does not depend on the order of its terms in the last bit. */
@@ -59,7 +64,7 @@ export function roughnessWithin(note: AmplitudeSpectrum, method: RoughnessMethod
 export function roughness(notes: readonly Spectrum[], method: RoughnessMethod): Roughness {
   const sounds = notes.map(spectrumAmplitudes);
   const divisor = method.divisor(
-    Float64Array.from(sounds.flatMap((sound) => [...sound.amplitude]).sort((a, b) => a - b)),
+    pressureStrength(Float64Array.from(sounds.flatMap((sound) => [...sound.amplitude]))),
   );
   const inside = sounds.map((sound) => roughnessWithin(sound, method) / divisor);
   const pairs: PairRoughness[] = [];
