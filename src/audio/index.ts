@@ -1,0 +1,21 @@
+export * from "./audio-units.ts";
+export * from "./sound-plan-types.ts";
+export * from "./plan-options.ts";
+export * from "./timbre.ts";
+export { planVoicing } from "./plan-voicing.ts";
+export { seatOf, accompanimentSeat } from "./seating.ts";
+export { NoteMaker } from "./note-maker.ts";
+export { NoteCache, CACHE_BUDGET_BYTES } from "./note-cache.ts";
+export { renderBlocks, renderPlan, BLOCK_FRAMES } from "./render-plan.ts";
+export type { RenderOptions, RenderedBlock, RenderedSound } from "./render-plan.ts";
+export { TruePeakLimiter, limited, CEILING_DB_TP } from "./limiter.ts";
+export { truePeak } from "./true-peak.ts";
+export { LoudnessMeter, integratedLoudness } from "./loudness-meter.ts";
+export { levelMatchGain, MATCH_TARGET_LUFS } from "./level-match.ts";
+export {
+  dbToGain,
+  gainToDb,
+  dbSplToPeak,
+  peakToDbSpl,
+  FULL_SCALE_DB_SPL,
+} from "./level-calibration.ts";

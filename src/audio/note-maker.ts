@@ -1,0 +1,148 @@
+import { midiToHz } from "../base/index.ts";
+import type { Count, Hertz } from "../base/index.ts";
+import type { InstrumentId } from "../band/index.ts";
+import type { Frames } from "./audio-units.ts";
+import { BlownVoice } from "./blown-voice.ts";
+import { cymbalMaterial } from "./cymbal-material.ts";
+import { CYMBALS } from "./cymbal-table.ts";
+import { DOUBLE_BASS_DECAY, PIANO_DECAY } from "./decay-table.ts";
+import type { Decay } from "./decay-table.ts";
+import { dynamicAt } from "./dynamic-steps.ts";
+import { NoteCache } from "./note-cache.ts";
+import { NOISE_COLOURS } from "./noise-colour-table.ts";
+import type { NoiseColour } from "./noise-colour-table.ts";
+import { noiseLoop } from "./noise-loop.ts";
+import { dynamicOnCurve, noteKey } from "./note-spec.ts";
+import type { NoteSpec } from "./note-spec.ts";
+import type { NoteVoice } from "./note-voice.ts";
+import { pitchScatter } from "./player-scatter.ts";
+import type { CymbalId, PitchedSound } from "./sound-plan-types.ts";
+import { stringMaterial } from "./string-material.ts";
+import { StruckVoice } from "./struck-voice.ts";
+import type { NoteArticulation, Timbre } from "./timbre.ts";
+import { wavetableOf } from "./wavetable.ts";
+import type { Wavetable } from "./wavetable.ts";
+
+const NOISE_SEED = 4711;
+/** Voices round their length up to whole steps of at most this many frames. */
+const LONGEST_STEP_FRAMES = 64;
+/** Instruments whose note is struck or plucked and then left to ring. */
+const RINGING: Readonly<Partial<Record<InstrumentId, Decay>>> = Object.freeze({
+  piano: PIANO_DECAY,
+  "double-bass": DOUBLE_BASS_DECAY,
+});
+/** Strings are tuned before the concert: they keep this share of a wind player's scatter. */
+const STRING_SCATTER = 0.3;
+
+/** Makes dry notes, and keeps what it made within one budget of bytes. */
+export class NoteMaker {
+  /** What is kept: notes, tables and noise. */
+  readonly cache: NoteCache;
+
+  /**
+   * @param timbre - partials and articulation of the instruments
+   * @param sampleRate - Hz
+   * @param budgetBytes - the most it may keep; 96 MB unless given
+   */
+  constructor(
+    private readonly timbre: Timbre,
+    readonly sampleRate: Hertz,
+    budgetBytes?: Count,
+  ) {
+    this.cache = new NoteCache(budgetBytes);
+  }
+
+  /**
+   * A dry note, from the cache where it is still there.
+   * @param spec - the note
+   * @returns a voice that renders it, possibly rendered already
+   */
+  note(spec: NoteSpec): NoteVoice {
+    return this.cache.take(
+      `note ${noteKey(spec)}`,
+      () => this.make(spec),
+      (voice) => voice.samples.byteLength,
+    );
+  }
+
+  /**
+   * How long a note takes to fall silent, without making it.
+   * @param spec - the note
+   * @returns frames, an upper bound good to a few milliseconds
+   */
+  framesOf(spec: NoteSpec): Frames {
+    const { sound } = spec;
+    const seconds =
+      sound.kind === "cymbal"
+        ? CYMBALS[sound.cymbal].length
+        : spec.duration + this.shape(spec, sound).release;
+    return Math.ceil(seconds * this.sampleRate) + LONGEST_STEP_FRAMES;
+  }
+
+  private shape(spec: NoteSpec, { instrument, sounding }: PitchedSound): NoteArticulation {
+    return this.timbre.articulationOf(instrument, sounding, spec.curve[0]!.dynamic);
+  }
+
+  private make(spec: NoteSpec): NoteVoice {
+    const { sound } = spec;
+    if (sound.kind === "cymbal") return this.cymbal(spec, sound.cymbal);
+    const decay = RINGING[sound.instrument];
+    return decay ? this.string({ ...spec, sound }, decay) : this.blown({ ...spec, sound });
+  }
+
+  private cymbal(spec: NoteSpec, id: CymbalId): NoteVoice {
+    const row = CYMBALS[id];
+    const noise = this.noise(row.noise);
+    const material = cymbalMaterial(row, dynamicOnCurve(spec.curve, 0), noise);
+    return new StruckVoice(material, spec.seed, this.sampleRate);
+  }
+
+  private string(spec: NoteSpec & { readonly sound: PitchedSound }, decay: Decay): NoteVoice {
+    const { instrument } = spec.sound;
+    const dynamic = spec.curve[0]!.dynamic;
+    const material = stringMaterial(spec, this.timbre.partialsOf({ ...spec.sound, dynamic }), {
+      decay,
+      articulation: this.shape(spec, spec.sound),
+      noise: this.noise(NOISE_COLOURS[instrument]),
+      mistuning: (STRING_SCATTER * pitchScatter(spec.seed)) as never,
+    });
+    return new StruckVoice(material, spec.seed, this.sampleRate);
+  }
+
+  private blown(spec: NoteSpec & { readonly sound: PitchedSound }): NoteVoice {
+    const { instrument, sounding } = spec.sound;
+    const tables: Wavetable[] = [];
+    const material = {
+      fundamental: midiToHz(sounding),
+      articulation: this.shape(spec, spec.sound),
+      tableAt: (step: Count) => (tables[step] ??= this.table(spec.sound, step)),
+      noise: this.noise(NOISE_COLOURS[instrument]),
+    };
+    return new BlownVoice(spec, material, this.sampleRate);
+  }
+
+  private table(sound: PitchedSound, step: Count): Wavetable {
+    const { instrument, sounding, mute } = sound;
+    return this.cache.take(
+      `table ${instrument} ${sounding} ${mute} ${step}`,
+      () => {
+        const partials = this.timbre.partialsOf({
+          instrument,
+          sounding,
+          mute,
+          dynamic: dynamicAt(step),
+        });
+        return wavetableOf(partials, midiToHz(sounding), (this.sampleRate / 2) as Hertz);
+      },
+      ({ period }) => period.byteLength,
+    );
+  }
+
+  private noise(colour: NoiseColour): Float32Array {
+    return this.cache.take(
+      `noise ${colour.low} ${colour.high}`,
+      () => noiseLoop(colour, this.sampleRate, NOISE_SEED),
+      (loop) => loop.byteLength,
+    );
+  }
+}

@@ -1,0 +1,52 @@
+import type { Ratio } from "../base/index.ts";
+import type { InstrumentId, Player } from "../band/index.ts";
+import type { StageSeat } from "./sound-plan-types.ts";
+import { RHYTHM_PLACES, STAGE_ROWS } from "./stage-table.ts";
+import type { StageRow } from "./stage-table.ts";
+
+/** Order of the saxes' chairs in the row of the stage table: altos, tenors, baritone. */
+const SAX_CHAIRS: Readonly<Partial<Record<InstrumentId, readonly number[]>>> = Object.freeze({
+  "alto-sax": Object.freeze([0, 1]),
+  "tenor-sax": Object.freeze([3, 2]),
+  "baritone-sax": Object.freeze([4]),
+  "soprano-sax": Object.freeze([0]),
+  flute: Object.freeze([1]),
+  clarinet: Object.freeze([2]),
+  "bass-clarinet": Object.freeze([4]),
+});
+/** Bass trombone sits at the end of its row. */
+const LAST_TROMBONE = 3;
+
+/**
+ * Where a player sits unless the user moves the chair.
+ * @param player - a player of the line-up
+ * @returns place as the listener in front hears it
+ */
+export function seatOf(player: Player): StageSeat {
+  const rhythm = RHYTHM_PLACES[player.id];
+  if (rhythm) return { playerId: player.id, ...rhythm };
+  const row = STAGE_ROWS.find(({ section }) => section === player.section)!;
+  return { playerId: player.id, pan: panIn(row, chairOf(player)), distanceM: row.distanceM };
+}
+
+/**
+ * Place of a member of the accompaniment who is in no line-up.
+ * @param id - "piano", "bass" or "drums"
+ * @returns the place
+ */
+export function accompanimentSeat(id: "piano" | "bass" | "drums"): StageSeat {
+  return { playerId: id, ...RHYTHM_PLACES[id]! };
+}
+
+function chairOf(player: Player): number {
+  if (player.instrument === "bass-trombone") return LAST_TROMBONE;
+  const chairs = SAX_CHAIRS[player.instrument];
+  if (player.section !== "saxes" || !chairs) return player.chair;
+  return chairs[player.chair % chairs.length]!;
+}
+
+/** Chairs beyond the row sit between the others, so that nobody leaves the stage. */
+function panIn(row: StageRow, chair: number): Ratio {
+  const pan = row.pans[chair % row.pans.length]!;
+  return chair < row.pans.length ? pan : pan + 0.075;
+}
