@@ -19,3 +19,6 @@ export {
 export { MOST_PLAYERS } from "./line-up-table.ts";
 export { canSound, costOfHome, costOfLevel, costOfRegister } from "./register-cost.ts";
 export { balanceUnits } from "./balance-units.ts";
+export { partialsOf, TIMBRE_DISTANCE_METRES } from "./timbre.ts";
+export { steadyLevelOf } from "./steady-level.ts";
+export { articulationOf } from "./articulation.ts";
