@@ -1,2 +1,3 @@
 export type * from "./voicing-types.ts";
 export { stackOf } from "./stack.ts";
+export * from "./techniques/index.ts";
