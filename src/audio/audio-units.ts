@@ -12,6 +12,3 @@ export interface StereoSamples {
   readonly left: Float32Array;
   readonly right: Float32Array;
 }
-
-/** Sampling rate of everything live and of files unless asked otherwise. */
-export const DEFAULT_SAMPLE_RATE = 48000 as Quantity<"hertz">;

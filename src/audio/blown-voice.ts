@@ -60,7 +60,7 @@ export class BlownVoice implements NoteVoice {
     private readonly sampleRate: Hertz,
   ) {
     const { articulation } = material;
-    const steady = dynamicOnCurve(spec.curve, 0);
+    const steady = dynamicOnCurve(spec.curve, 0 as Seconds);
     this.shape = noteShape(articulation, spec.duration, (at) => this.rmsAt(at), steady);
     const steps = Math.ceil((this.shape.length * sampleRate) / STEP_FRAMES);
     this.samples = new Float32Array(steps * STEP_FRAMES);

@@ -40,20 +40,3 @@ export const DOUBLE_BASS_DECAY: Decay = Object.freeze({
   rows: Object.freeze([row(28, 4), row(40, 3), row(55, 1.6), row(67, 1)]),
   damping: 0.35,
 });
-
-/**
- * Ringing time of a string's fundamental.
- * @param decay - table of the instrument
- * @param sounding - pitch; beyond the table's ends the end row holds
- * @returns time to fall by 60 dB
- */
-export function ringingTime(decay: Decay, sounding: SoundingMidi): Seconds {
-  const { rows } = decay;
-  const above = rows.findIndex((candidate) => candidate.sounding >= sounding);
-  if (above === 0) return rows[0]!.t60;
-  if (above < 0) return rows[rows.length - 1]!.t60;
-  const low = rows[above - 1]!;
-  const high = rows[above]!;
-  const share = (sounding - low.sounding) / (high.sounding - low.sounding);
-  return (low.t60 * (high.t60 / low.t60) ** share) as Seconds;
-}

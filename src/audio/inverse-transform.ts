@@ -38,8 +38,8 @@ function bitReversed(index: number, size: number): number {
   return reversed;
 }
 
-function butterflies(real: Float64Array, imaginary: Float64Array): void {
-  const size = real.length;
+function butterflies(outReal: Float64Array, outImaginary: Float64Array): void {
+  const size = outReal.length;
   for (let half = 1; half < size; half <<= 1) {
     const stepReal = Math.cos(Math.PI / half);
     const stepImaginary = Math.sin(Math.PI / half);
@@ -60,12 +60,12 @@ function butterflies(real: Float64Array, imaginary: Float64Array): void {
       for (let k = 0; k < half; k++) {
         const low = from + k;
         const high = low + half;
-        const r = real[high]! * turnReal[k]! - imaginary[high]! * turnImaginary[k]!;
-        const i = real[high]! * turnImaginary[k]! + imaginary[high]! * turnReal[k]!;
-        real[high] = real[low]! - r;
-        imaginary[high] = imaginary[low]! - i;
-        real[low] = real[low]! + r;
-        imaginary[low] = imaginary[low]! + i;
+        const r = outReal[high]! * turnReal[k]! - outImaginary[high]! * turnImaginary[k]!;
+        const i = outReal[high]! * turnImaginary[k]! + outImaginary[high]! * turnReal[k]!;
+        outReal[high] = outReal[low]! - r;
+        outImaginary[high] = outImaginary[low]! - i;
+        outReal[low] = outReal[low]! + r;
+        outImaginary[low] = outImaginary[low]! + i;
       }
     }
   }

@@ -57,27 +57,27 @@ export class TruePeakLimiter {
 
   /**
    * Limits the next frames in place; what comes out entered `latency` frames ago.
-   * @param left - left channel
-   * @param right - right channel, same length
+   * @param outLeft - left channel
+   * @param outRight - right channel, same length
    */
-  process(left: Float32Array, right: Float32Array): void {
-    for (let from = 0; from < left.length; from += CHUNK_FRAMES)
-      this.chunk(left, right, from, Math.min(CHUNK_FRAMES, left.length - from));
+  process(outLeft: Float32Array, outRight: Float32Array): void {
+    for (let from = 0; from < outLeft.length; from += CHUNK_FRAMES)
+      this.chunk(outLeft, outRight, from, Math.min(CHUNK_FRAMES, outLeft.length - from));
   }
 
-  private chunk(left: Float32Array, right: Float32Array, from: Frames, frames: Frames): void {
+  private chunk(outLeft: Float32Array, outRight: Float32Array, from: Frames, frames: Frames): void {
     const [leftPast, rightPast] = this.history;
     for (let i = 0; i < frames; i++) {
-      leftPast[KEPT + i] = left[from + i]!;
-      rightPast[KEPT + i] = right[from + i]!;
+      leftPast[KEPT + i] = outLeft[from + i]!;
+      rightPast[KEPT + i] = outRight[from + i]!;
     }
     const most = Math.max(
       largest(leftPast, 0, KEPT + frames),
       largest(rightPast, 0, KEPT + frames),
     );
     const isQuiet = most * LARGEST_OVERSHOOT <= this.ceiling;
-    if (isQuiet && this.isIdle()) this.passOn(left, right, from, frames);
-    else this.limit(left, right, from, frames, isQuiet);
+    if (isQuiet && this.isIdle()) this.passOn(outLeft, outRight, from, frames);
+    else this.limit(outLeft, outRight, from, frames, isQuiet);
     leftPast.copyWithin(0, frames, frames + KEPT);
     rightPast.copyWithin(0, frames, frames + KEPT);
   }
@@ -90,13 +90,18 @@ export class TruePeakLimiter {
   /** Frames since the last peak above the ceiling, counted down from the window. */
   private pending = 0;
 
-  private passOn(left: Float32Array, right: Float32Array, from: Frames, frames: Frames): void {
-    for (let i = from; i < from + frames; i++) this.delay(left, right, i, 1);
+  private passOn(
+    outLeft: Float32Array,
+    outRight: Float32Array,
+    from: Frames,
+    frames: Frames,
+  ): void {
+    for (let i = from; i < from + frames; i++) this.delay(outLeft, outRight, i, 1);
   }
 
   private limit(
-    left: Float32Array,
-    right: Float32Array,
+    outLeft: Float32Array,
+    outRight: Float32Array,
     from: Frames,
     frames: Frames,
     isQuiet: boolean,
@@ -105,7 +110,7 @@ export class TruePeakLimiter {
     for (let i = 0; i < frames; i++) {
       const at = KEPT + i - PEAK_HALF_TAPS;
       const peak = isQuiet ? 0 : Math.max(peakAfter(leftPast, at), peakAfter(rightPast, at));
-      this.delay(left, right, from + i, this.nextGain(peak));
+      this.delay(outLeft, outRight, from + i, this.nextGain(peak));
     }
   }
 
@@ -127,13 +132,13 @@ export class TruePeakLimiter {
     return this.averagedSum / this.window;
   }
 
-  private delay(left: Float32Array, right: Float32Array, at: Frames, gain: number): void {
+  private delay(outLeft: Float32Array, outRight: Float32Array, at: Frames, gain: number): void {
     const [leftDelayed, rightDelayed] = this.delayed;
     const slot = this.delayedAt;
-    const newLeft = left[at]!;
-    const newRight = right[at]!;
-    left[at] = gain * leftDelayed[slot]!;
-    right[at] = gain * rightDelayed[slot]!;
+    const newLeft = outLeft[at]!;
+    const newRight = outRight[at]!;
+    outLeft[at] = gain * leftDelayed[slot]!;
+    outRight[at] = gain * rightDelayed[slot]!;
     leftDelayed[slot] = newLeft;
     rightDelayed[slot] = newRight;
     this.delayedAt = slot + 1 === this.latency ? 0 : slot + 1;

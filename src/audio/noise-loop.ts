@@ -33,23 +33,23 @@ export function noiseLoop(colour: NoiseColour, sampleRate: Hertz, seed: Count): 
 }
 
 /** Low-pass, in place, around the loop. */
-function smooth(loop: Float64Array, corner: Hertz, sampleRate: Hertz): void {
+function smooth(outLoop: Float64Array, corner: Hertz, sampleRate: Hertz): void {
   const share = 1 - Math.exp((-2 * Math.PI * corner) / sampleRate);
   let state = 0;
-  for (let i = 0; i < NOISE_LOOP_FRAMES; i++) state += share * (loop[i]! - state);
+  for (let i = 0; i < NOISE_LOOP_FRAMES; i++) state += share * (outLoop[i]! - state);
   for (let i = 0; i < NOISE_LOOP_FRAMES; i++) {
-    state += share * (loop[i]! - state);
-    loop[i] = state;
+    state += share * (outLoop[i]! - state);
+    outLoop[i] = state;
   }
 }
 
 /** High-pass, in place, around the loop. */
-function sharpen(loop: Float64Array, corner: Hertz, sampleRate: Hertz): void {
+function sharpen(outLoop: Float64Array, corner: Hertz, sampleRate: Hertz): void {
   const share = 1 - Math.exp((-2 * Math.PI * corner) / sampleRate);
   let state = 0;
-  for (let i = 0; i < NOISE_LOOP_FRAMES; i++) state += share * (loop[i]! - state);
+  for (let i = 0; i < NOISE_LOOP_FRAMES; i++) state += share * (outLoop[i]! - state);
   for (let i = 0; i < NOISE_LOOP_FRAMES; i++) {
-    state += share * (loop[i]! - state);
-    loop[i] = loop[i]! - state;
+    state += share * (outLoop[i]! - state);
+    outLoop[i] = outLoop[i]! - state;
   }
 }

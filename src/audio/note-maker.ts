@@ -1,5 +1,5 @@
 import { midiToHz } from "../base/index.ts";
-import type { Count, Hertz } from "../base/index.ts";
+import type { Cents, Count, Hertz, Seconds } from "../base/index.ts";
 import type { InstrumentId } from "../band/index.ts";
 import type { Frames } from "./audio-units.ts";
 import { BlownVoice } from "./blown-voice.ts";
@@ -93,7 +93,7 @@ export class NoteMaker {
   private cymbal(spec: NoteSpec, id: CymbalId): NoteVoice {
     const row = CYMBALS[id];
     const noise = this.noise(row.noise);
-    const material = cymbalMaterial(row, dynamicOnCurve(spec.curve, 0), noise);
+    const material = cymbalMaterial(row, dynamicOnCurve(spec.curve, 0 as Seconds), noise);
     return new StruckVoice(material, spec.seed, this.sampleRate);
   }
 
@@ -104,7 +104,7 @@ export class NoteMaker {
       decay,
       articulation: this.shape(spec, spec.sound),
       noise: this.noise(NOISE_COLOURS[instrument]),
-      mistuning: (STRING_SCATTER * pitchScatter(spec.seed)) as never,
+      mistuning: (STRING_SCATTER * pitchScatter(spec.seed)) as Cents,
     });
     return new StruckVoice(material, spec.seed, this.sampleRate);
   }

@@ -31,7 +31,7 @@ export function noteKey(spec: NoteSpec): string {
  * @param time - seconds after the onset
  * @returns place on the row of dynamics
  */
-export function dynamicOnCurve(curve: readonly DynamicPoint[], time: number): DynamicPosition {
+export function dynamicOnCurve(curve: readonly DynamicPoint[], time: Seconds): DynamicPosition {
   let before = curve[0]!;
   for (const point of curve) {
     if (point.at > time) {

@@ -1,7 +1,7 @@
 import type { Db, Hertz, Ratio } from "../base/index.ts";
 import type { Frames, StereoSamples } from "./audio-units.ts";
 import { TruePeakLimiter } from "./limiter.ts";
-import { NoteMaker } from "./note-maker.ts";
+import type { NoteMaker } from "./note-maker.ts";
 import type { SoundPlan } from "./sound-plan-types.ts";
 import { StageMixer } from "./stage-mixer.ts";
 

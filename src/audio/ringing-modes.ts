@@ -57,11 +57,11 @@ export class RingingModes {
 
   /**
    * Adds the next frames of all modes.
-   * @param samples - array to add into
+   * @param out - array to add into
    * @param from - first index
    * @param to - index after the last
    */
-  addTo(samples: Float32Array, from: Frames, to: Frames): void {
+  addTo(out: Float32Array, from: Frames, to: Frames): void {
     for (let m = 0; m < this.turn.length; m++) {
       if (this.framesLeft[m]! <= 0) continue;
       const turn = this.turn[m]!;
@@ -72,7 +72,7 @@ export class RingingModes {
         const y = turn * last - loss * beforeLast;
         beforeLast = last;
         last = y;
-        samples[i] = samples[i]! + y;
+        out[i] = out[i]! + y;
       }
       this.last[m] = last;
       this.beforeLast[m] = beforeLast;

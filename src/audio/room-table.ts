@@ -23,6 +23,7 @@ export const LEFT_REFLECTIONS: readonly Reflection[] = Object.freeze([
   reflection(19.9, 0.36, "right"),
   reflection(26.3, 0.28, "left"),
 ]);
+/** The same for the right ear, later and earlier by a little. */
 export const RIGHT_REFLECTIONS: readonly Reflection[] = Object.freeze([
   reflection(5.2, 0.6, "right"),
   reflection(8.3, 0.5, "left"),

@@ -1,11 +1,11 @@
 import { midiToHz } from "../base/index.ts";
 import type { Cents, Seconds } from "../base/index.ts";
 import type { Partial } from "../band/index.ts";
-import { ringingTime } from "./decay-table.ts";
 import type { Decay } from "./decay-table.ts";
 import { dbSplToPeak, dbToGain } from "./level-calibration.ts";
 import type { NoteSpec } from "./note-spec.ts";
 import type { PitchedSound } from "./sound-plan-types.ts";
+import { ringingTime } from "./ringing-time.ts";
 import type { StruckMaterial } from "./struck-voice.ts";
 import type { Mode } from "./ringing-modes.ts";
 import type { NoteArticulation } from "./timbre.ts";
