@@ -1,6 +1,9 @@
 import type { PitchClass } from "../base/index.ts";
 import type { SpelledPitchClass } from "./spelled-pitch-types.ts";
 
+/** Semitones above a chord's root, 0 to 11. */
+export type AboveRoot = number;
+
 /** Chord families; each has one row in the table of required groups. */
 export type ChordFamily =
   | "major"
@@ -50,14 +53,15 @@ export interface ChordTone {
   /** Spelling as text with ASCII accidentals, e.g. "Cb", "F#", "Bbb". */
   readonly name: string;
   readonly pitchClass: PitchClass;
-  /** Semitones above the root, 0 to 11. */
-  readonly aboveRoot: number;
+  readonly aboveRoot: AboveRoot;
   /** Degree as players write it, ASCII: "1", "b3", "3", "b7", "7", "bb7", "9", "#11", "b13". */
   readonly degree: string;
   readonly role: ToneRole;
   readonly kind: ToneKind;
   /** True for ♭9 ♯9 ♯11 ♭13 on a dominant: an altered tension, not a natural one. */
   readonly isAltered: boolean;
+  /** True for an available tension that the preset `tensions` ticks. */
+  readonly isNaturalTension: boolean;
 }
 
 /** A chord symbol, read. */
@@ -79,10 +83,17 @@ export interface Chord {
   /** All tones, root upwards by `aboveRoot`; each pitch class once. Empty for no chord. */
   readonly tones: readonly ChordTone[];
   /** Semitones above the root of alterations and added tones the symbol prints, in printed order. */
-  readonly printedExtras: readonly number[];
+  readonly printedExtras: readonly AboveRoot[];
   /** Where the trade is split, the reading chosen here, one sentence each; shown to the user. */
   readonly choices: readonly string[];
 }
 
 /** Presets of ticked tones: what the symbol says; plus natural tensions; dominants altered. */
 export type Colour = "plain" | "tensions" | "altered";
+
+/**
+ * Part of a note in its chord, as the cost tables ask for it: root; third, or what stands for it in
+ * a suspended chord; fifth; seventh, or the sixth of a sixth chord; natural tension; altered
+ * tension; foreign.
+ */
+export type ChordPart = "R" | "3" | "5" | "7" | "T" | "A" | "X";
