@@ -1,4 +1,6 @@
+import { chordCommand } from "./chord-command.ts";
+import { measureCommand } from "./measure-command.ts";
 import type { Command } from "./option-types.ts";
 
 /** All commands, in the order of the help text. */
-export const commands: readonly Command[] = [];
+export const commands: readonly Command[] = [chordCommand, measureCommand];

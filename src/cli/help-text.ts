@@ -1,6 +1,6 @@
 import type { Command, Option } from "./option-types.ts";
 import { commonOptions } from "./read-options.ts";
-import { textTable } from "./text-table.ts";
+import { inColumns } from "./columns.ts";
 
 const call = "npm run --silent hornweave --";
 
@@ -14,7 +14,7 @@ export function overview(commands: readonly Command[]): string {
   return [
     "Hornweave: every texture that a chord and a melody note allow, voiced for the horns.\n",
     `Usage: ${call} <command> [options]\n`,
-    textTable([["Commands:"], ...rows]),
+    inColumns([["Commands:"], ...rows]),
     `"${call} <command> --help" explains one of them.\n`,
   ].join("\n");
 }
@@ -30,7 +30,7 @@ export function commandHelp(command: Command): string {
   return [
     `${call} ${command.name}${words} [options]`,
     `${command.summary}.\n`,
-    textTable([["Options:"], ...[...command.options, ...commonOptions].map(optionRow)]),
+    inColumns([["Options:"], ...[...command.options, ...commonOptions].map(optionRow)]),
   ].join("\n");
 }
 

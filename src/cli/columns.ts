@@ -3,7 +3,7 @@
  * @param rows - cells as text; the first row is the heading
  * @returns lines without trailing spaces, ending in a line break
  */
-export function textTable(rows: readonly (readonly string[])[]): string {
+export function inColumns(rows: readonly (readonly string[])[]): string {
   const columns = Math.max(...rows.map((row) => row.length));
   const widths = Array.from({ length: columns }, (_, column) =>
     Math.max(...rows.map((row) => [...(row[column] ?? "")].length)),

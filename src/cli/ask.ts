@@ -1,0 +1,81 @@
+import { dynamics, lineUps, type Dynamic, type PlayerLevel } from "../band/index.ts";
+import type { Colour } from "../theory/index.ts";
+import type { Option, Request } from "./option-types.ts";
+
+const levels: readonly PlayerLevel[] = ["school", "semi-pro", "pro"];
+const colours: readonly Colour[] = ["plain", "tensions", "altered"];
+
+/** The chord that every question needs. */
+export const chordOption: Option = {
+  name: "chord",
+  kind: "text",
+  isRequired: true,
+  words: "chord symbol, such as F13",
+};
+
+/** How loud it is played. */
+export const dynamicOption: Option = {
+  name: "dynamic",
+  kind: "text",
+  choices: dynamics,
+  words: "how loud; f unless given",
+};
+
+/** How far the players have come. */
+export const levelOption: Option = {
+  name: "level",
+  kind: "text",
+  choices: levels,
+  words: "how far the players have come",
+};
+
+/** Whether a bass player sounds the root below the horns. */
+export const bassOption: Option = {
+  name: "bass",
+  kind: "text",
+  choices: ["root", "none"],
+  words: "root: a bass player has it; none: the lowest horn must; root unless given",
+};
+
+/** Everything that makes a question. */
+export const questionOptions: readonly Option[] = [
+  chordOption,
+  {
+    name: "melody",
+    kind: "text",
+    isRequired: true,
+    words: "melody note, sounding, with its octave (C4 is middle C), such as D5",
+  },
+  {
+    name: "band",
+    kind: "text",
+    choices: lineUps.map(({ id }) => id),
+    words: "line-up; big-band unless given",
+  },
+  levelOption,
+  dynamicOption,
+  bassOption,
+  {
+    name: "colour",
+    kind: "text",
+    choices: colours,
+    words: "which tones may sound; tensions unless given",
+  },
+  { name: "tick", kind: "list", words: "degrees to add to those, such as 9,13" },
+  { name: "untick", kind: "list", words: "degrees to leave out" },
+  { name: "require", kind: "list", words: "degrees that must sound" },
+];
+
+/**
+ * The dynamic asked for.
+ * @param request - what was asked, checked for form
+ * @returns that dynamic, f unless given
+ */
+export const dynamicIn = (request: Request): Dynamic => (request["dynamic"] ?? "f") as Dynamic;
+
+/**
+ * Whether the bass player sounds the root.
+ * @param request - what was asked
+ * @returns true unless "none" was asked
+ */
+export const bassSoundsIn = (request: Request): boolean => request["bass"] !== "none";

@@ -1,0 +1,134 @@
+import { ok, type Result } from "../base/index.ts";
+import { partialsOf, TIMBRE_DISTANCE_METRES, type PlayerLevel } from "../band/index.ts";
+import { measureAll, type Reading, type Situation } from "../metrics/index.ts";
+import { readChord } from "../theory/index.ts";
+import { stackOf, techniquesOf, techniqueTexts, type Voicing } from "../voicing/index.ts";
+import {
+  bassOption,
+  bassSoundsIn,
+  chordOption,
+  dynamicIn,
+  dynamicOption,
+  levelOption,
+} from "./ask.ts";
+import { inColumns } from "./columns.ts";
+import type { Answer, Command, Request } from "./option-types.ts";
+import { noteData, readPlacedNotes } from "./placed-notes.ts";
+
+/** `measure --chord F13 --notes tpt1=D5,…`: every measure of a voicing of one's own. */
+export const measureCommand: Command = {
+  name: "measure",
+  summary: "Measures a voicing of your own",
+  options: [
+    chordOption,
+    {
+      name: "notes",
+      kind: "list",
+      isRequired: true,
+      words: "player=sounding pitch for each, such as tpt1=D5,alto1=B4",
+    },
+    dynamicOption,
+    bassOption,
+    levelOption,
+    { name: "partials", kind: "switch", words: "add each player's partials, [hz, dB SPL]" },
+  ],
+  run,
+};
+
+interface Measurable {
+  readonly voicing: Voicing;
+  readonly situation: Situation;
+}
+
+function run(request: Request): Answer {
+  const read = readMeasurable(request);
+  if (!read.ok) return read;
+  const { voicing, situation } = read.value;
+  const readings = measureAll(voicing, situation);
+  const partials = request["partials"] === true ? partialData(voicing, situation) : undefined;
+  return {
+    ok: true,
+    data: {
+      chord: situation.chord.symbol,
+      dynamic: situation.dynamic,
+      bass: situation.bassSounds ? "root" : "none",
+      notes: noteData(voicing, situation.chord),
+      techniques: techniquesOf(voicing, situation.chord, situation.lead),
+      measures: Object.fromEntries(readings.map(measureData)),
+      ...(partials === undefined ? {} : { partialsAtMetres: TIMBRE_DISTANCE_METRES, partials }),
+    },
+    text: () => measureText(voicing, situation, readings, partials),
+  };
+}
+
+function readMeasurable(request: Request): Result<Measurable> {
+  const chord = readChord(String(request["chord"]));
+  if (!chord.ok) return chord;
+  const level = request["level"] as PlayerLevel | undefined;
+  const voicing = readPlacedNotes(request["notes"] as readonly string[], chord.value, level);
+  if (!voicing.ok) return voicing;
+  // What lies on top is heard as the melody.
+  const lead = stackOf(voicing.value).at(-1);
+  if (lead === undefined) throw new RangeError("a voicing that was read has a top note");
+  return ok({
+    voicing: voicing.value,
+    situation: {
+      chord: chord.value,
+      lead,
+      dynamic: dynamicIn(request),
+      bassSounds: bassSoundsIn(request),
+    },
+  });
+}
+
+const measureData = ({ metric, measured }: Reading) => [
+  metric.id,
+  { value: measured.value, unit: metric.unit, text: measured.text, label: metric.label },
+];
+
+type Partials = Readonly<Record<string, readonly (readonly [hz: number, dbSpl: number])[]>>;
+
+/** The partials that ear and sound use, by player. */
+function partialData(voicing: Voicing, { dynamic }: Situation): Partials {
+  return Object.fromEntries(
+    voicing.placements.map(({ player, sounding }) => {
+      const request = { instrument: player.instrument, sounding, dynamic, mute: player.mute };
+      return [player.id, partialsOf(request).map(({ hz, dbSpl }) => [hz, dbSpl] as const)];
+    }),
+  );
+}
+
+function measureText(
+  voicing: Voicing,
+  { chord, lead }: Situation,
+  readings: readonly Reading[],
+  partials: Partials | undefined,
+): string {
+  const names = techniquesOf(voicing, chord, lead).map((id) => techniqueTexts.get(id)?.label ?? id);
+  const notes = noteData(voicing, chord).map((note) => [
+    note.player,
+    note.name,
+    note.degree,
+    note.written,
+  ]);
+  const measures = readings.map(({ metric, measured }) => [
+    metric.label,
+    measured.text,
+    metric.unit,
+    measured.detail,
+  ]);
+  return [
+    `${chord.symbol}${names.length > 0 ? `: ${names.join(", ")}` : ""}\n\n`,
+    inColumns([["player", "sounds", "degree", "reads"], ...notes]),
+    "\n",
+    inColumns([["measure", "value", "unit", ""], ...measures]),
+    ...(partials === undefined ? [] : [`\n${partialText(partials)}`]),
+  ].join("");
+}
+
+function partialText(partials: Partials): string {
+  const rows = Object.entries(partials).flatMap(([player, list]) =>
+    list.map(([hz, dbSpl], index) => [index === 0 ? player : "", hz.toFixed(1), dbSpl.toFixed(1)]),
+  );
+  return inColumns([["player", "Hz", `dB SPL at ${TIMBRE_DISTANCE_METRES} m`], ...rows]);
+}
