@@ -42,7 +42,7 @@ export interface Audibility {
   readonly verdict: AudibilityVerdict;
   /** What the margin alone says, also where the verdict is uncertain. */
   readonly leaning: HearingClass;
-  /** The other source that contributes most in that channel; null when nothing else sounds. */
+  /** Who contributes most of the noise in that channel; null for a clear source. */
   readonly coveredBy: CoveringSource | null;
 }
 
@@ -142,13 +142,14 @@ export function audibility(
       excitationAt(input, factors[index]!, centres),
     );
     const { margin, index } = bestChannel(own, excitations, centres);
+    const judged = verdictOf(margin);
     return {
       group,
       ids,
       margin,
       channel: centres[index]! as Hertz,
-      ...verdictOf(margin),
-      coveredBy: covering(own, merged, excitations, index),
+      ...judged,
+      coveredBy: judged.verdict === "clear" ? null : covering(own, merged, excitations, index),
     };
   });
 }

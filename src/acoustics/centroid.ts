@@ -1,6 +1,6 @@
 import type { Hertz } from "../base/index.ts";
 import { dbToPower } from "./levels.ts";
-import { checkSpectrum, type Spectrum } from "./spectrum.ts";
+import { ascending, checkSpectrum, type Spectrum } from "./spectrum.ts";
 
 /** What a partial counts by. */
 export type CentroidWeight = "amplitude" | "power";
@@ -15,7 +15,7 @@ export type CentroidWeight = "amplitude" | "power";
  * @example spectralCentroid(harmonics, "power")
  */
 export function spectralCentroid(spectrum: Spectrum, weight: CentroidWeight): Hertz {
-  const sorted = [...checkSpectrum(spectrum)].sort((a, b) => a.hz - b.hz || a.dbSpl - b.dbSpl);
+  const sorted = ascending(checkSpectrum(spectrum));
   let sum = 0;
   let moment = 0;
   for (const { hz, dbSpl } of sorted) {

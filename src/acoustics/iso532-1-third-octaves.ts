@@ -1,7 +1,7 @@
 import type { Db, DbSpl } from "../base/index.ts";
 import { dbToPower, powerToDb } from "./levels.ts";
 import { THIRD_OCTAVE_CENTRES } from "./iso532-1-table.ts";
-import { checkSpectrum, type Spectrum } from "./spectrum.ts";
+import { ascending, checkSpectrum, type Spectrum } from "./spectrum.ts";
 
 const HALF_BAND = 10 ** 0.05;
 /** Exact base-ten centre of the band nearest 1 kHz is 1 kHz, ten bands a decade. */
@@ -21,7 +21,7 @@ function passed(hz: number, centre: number): number {
  * @source filter order as in IEC 61260 class 1 practice; needed by ISO 532-1:2017
  */
 export function thirdOctaveLevels(spectrum: Spectrum): readonly DbSpl[] {
-  const sorted = [...checkSpectrum(spectrum)].sort((a, b) => a.hz - b.hz || a.dbSpl - b.dbSpl);
+  const sorted = ascending(checkSpectrum(spectrum));
   return THIRD_OCTAVE_CENTRES.map((_, index) => {
     const centre = 1000 * 10 ** ((index - INDEX_OF_1_KHZ) / 10);
     const power = sorted.reduce(

@@ -1,6 +1,6 @@
 import type { Db, Hertz } from "../base/index.ts";
 import { dbToPower } from "./levels.ts";
-import { checkSpectrum, type Spectrum } from "./spectrum.ts";
+import { ascending, checkSpectrum, type Spectrum } from "./spectrum.ts";
 import { ISO_532_2_EAR } from "./iso532-2-ear-table.ts";
 import { interpolate } from "./table-lookup.ts";
 
@@ -49,7 +49,7 @@ export function cochlearInput(spectrum: Spectrum, field: SoundField = "free"): C
   const heard = checkSpectrum(spectrum).filter(
     ({ hz, dbSpl }) => hz >= LOWEST_HZ && hz <= HIGHEST_HZ && dbSpl > -Infinity,
   );
-  const sorted = [...heard].sort((a, b) => a.hz - b.hz || a.dbSpl - b.dbSpl);
+  const sorted = ascending(heard);
   return {
     hz: Float64Array.from(sorted, (partial) => partial.hz),
     power: Float64Array.from(sorted, ({ hz, dbSpl }) =>

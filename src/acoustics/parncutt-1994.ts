@@ -2,7 +2,7 @@ import type { Count, DbSpl, Hertz, Ratio, SoundingMidi } from "../base/index.ts"
 import { midiToHz } from "../base/index.ts";
 import { hearingThresholdTerhardt } from "./hearing-threshold.ts";
 import { dbToPower, powerToDb } from "./levels.ts";
-import type { Spectrum } from "./spectrum.ts";
+import { ascending, type Spectrum } from "./spectrum.ts";
 
 /** Pitches the model knows, MIDI 0 to 120. */
 const PITCHES = 121;
@@ -94,7 +94,7 @@ export function chromaticLevelsOfPitches(pitches: readonly SoundingMidi[]): Chro
  */
 export function chromaticLevelsOfSpectrum(spectrum: Spectrum): ChromaticLevels {
   const powers = new Float64Array(PITCHES);
-  const sorted = [...spectrum].sort((a, b) => a.hz - b.hz || a.dbSpl - b.dbSpl);
+  const sorted = ascending(spectrum);
   for (const { hz, dbSpl } of sorted) {
     const at = Math.round(69 + 12 * Math.log2(hz / 440));
     if (at >= 0 && at < PITCHES) powers[at] = powers[at]! + dbToPower(dbSpl);

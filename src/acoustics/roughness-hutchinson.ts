@@ -4,6 +4,8 @@ import type { RoughnessMethod } from "./roughness-types.ts";
 
 const ROUGHEST_BANDWIDTHS = 0.25;
 const SMOOTH_FROM_BANDWIDTHS = 1.2;
+/** Room for the mean of a pair lying above its lower frequency. */
+const REACH_MARGIN = 1.1;
 
 /**
  * Dissonance of two partials by their distance in critical bandwidths.
@@ -26,6 +28,11 @@ export const HUTCHINSON_KNOPOFF: RoughnessMethod = Object.freeze<RoughnessMethod
   pair: (lowHz, lowAmp, highHz, highAmp) => {
     const bandwidth = criticalBandwidthHutchinson(((lowHz + highHz) / 2) as Hertz);
     return lowAmp * highAmp * hutchinsonCurve((highHz - lowHz) / bandwidth);
+  },
+  reach: (lowHz) => {
+    const first = lowHz + SMOOTH_FROM_BANDWIDTHS * criticalBandwidthHutchinson(lowHz as Hertz);
+    const bandwidth = criticalBandwidthHutchinson(((lowHz + first) / 2) as Hertz);
+    return lowHz + REACH_MARGIN * SMOOTH_FROM_BANDWIDTHS * bandwidth;
   },
   divisor: ({ power }) => power || 1,
 });

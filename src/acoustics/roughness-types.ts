@@ -11,6 +11,8 @@ export interface RoughnessMethod {
    * linear in any one unit.
    */
   readonly pair: (lowHz: Ratio, lowAmp: Ratio, highHz: Ratio, highAmp: Ratio) => Ratio;
+  /** Frequency in Hz from which no partial is rough with one at the given frequency, if any. */
+  readonly reach?: (lowHz: Ratio) => Ratio;
   /** What the sum over all pairs is divided by; 1 for silence. */
   readonly divisor: (strength: PressureStrength) => Ratio;
 }

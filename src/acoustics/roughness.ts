@@ -12,6 +12,27 @@ function orderlessSum(values: number[]): number {
   return values.sort((a, b) => a - b).reduce((sum, value) => sum + value, 0);
 }
 
+/** Sum over pairs of a partial of one note with higher or equal partials of the other. */
+function roughnessUpward(
+  lower: AmplitudeSpectrum,
+  upper: AmplitudeSpectrum,
+  method: RoughnessMethod,
+  isEqualCounted: boolean,
+): Ratio {
+  let sum = 0;
+  let first = 0;
+  for (let i = 0; i < lower.hz.length; i += 1) {
+    const low = lower.hz[i]!;
+    const amplitude = lower.amplitude[i]!;
+    const end = method.reach?.(low) ?? Infinity;
+    while (first < upper.hz.length && upper.hz[first]! < low) first += 1;
+    for (let j = first; j < upper.hz.length && upper.hz[j]! < end; j += 1)
+      if (isEqualCounted || upper.hz[j]! > low)
+        sum += method.pair(low, amplitude, upper.hz[j]!, upper.amplitude[j]!);
+  }
+  return sum;
+}
+
 /**
  * Undivided roughness between the partials of two notes.
  * @param first - pressures of one note
@@ -24,16 +45,9 @@ export function roughnessBetween(
   second: AmplitudeSpectrum,
   method: RoughnessMethod,
 ): Ratio {
-  const terms: number[] = [];
-  for (let i = 0; i < first.hz.length; i += 1)
-    for (let j = 0; j < second.hz.length; j += 1) {
-      const a = first.hz[i]!;
-      const b = second.hz[j]!;
-      const ampA = first.amplitude[i]!;
-      const ampB = second.amplitude[j]!;
-      terms.push(a <= b ? method.pair(a, ampA, b, ampB) : method.pair(b, ampB, a, ampA));
-    }
-  return orderlessSum(terms);
+  return (
+    roughnessUpward(first, second, method, true) + roughnessUpward(second, first, method, false)
+  );
 }
 
 /**
@@ -43,15 +57,14 @@ export function roughnessBetween(
  * @returns sum over all pairs of its partials
  */
 export function roughnessWithin(note: AmplitudeSpectrum, method: RoughnessMethod): Ratio {
-  const terms: number[] = [];
-  for (let i = 0; i < note.hz.length; i += 1)
-    for (let j = i + 1; j < note.hz.length; j += 1) {
-      const [low, high] = note.hz[i]! <= note.hz[j]! ? [i, j] : [j, i];
-      terms.push(
-        method.pair(note.hz[low]!, note.amplitude[low]!, note.hz[high]!, note.amplitude[high]!),
-      );
-    }
-  return orderlessSum(terms);
+  const { hz, amplitude } = note;
+  let sum = 0;
+  for (let i = 0; i < hz.length; i += 1) {
+    const end = method.reach?.(hz[i]!) ?? Infinity;
+    for (let j = i + 1; j < hz.length && hz[j]! < end; j += 1)
+      sum += method.pair(hz[i]!, amplitude[i]!, hz[j]!, amplitude[j]!);
+  }
+  return sum;
 }
 
 /**

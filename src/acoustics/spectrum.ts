@@ -13,7 +13,7 @@ export type Spectrum = readonly SpectrumPartial[];
 
 /** Partials with sound pressures instead of levels, for the roughness models. */
 export interface AmplitudeSpectrum {
-  /** Frequencies in Hz, n partials. */
+  /** Frequencies in Hz, n partials, ascending. */
   readonly hz: Float64Array;
   /** Linear pressures in any one unit, n partials. */
   readonly amplitude: Float64Array;
@@ -36,12 +36,22 @@ export function checkSpectrum(spectrum: Spectrum): Spectrum {
 }
 
 /**
+ * Puts partials in one order, whatever order they came in, so that sums over them agree to the last
+ * bit.
+ * @param spectrum - partials, any order
+ * @returns partials by ascending frequency, then level
+ */
+export function ascending(spectrum: Spectrum): Spectrum {
+  return [...spectrum].sort((a, b) => a.hz - b.hz || a.dbSpl - b.dbSpl);
+}
+
+/**
  * Level of the whole sound, its partials taken as independent.
  * @param spectrum - partials
  * @returns dB SPL; minus infinity for silence
  */
 export function spectrumLevel(spectrum: Spectrum): DbSpl {
-  return sumLevels(spectrum.map((partial) => partial.dbSpl));
+  return sumLevels(ascending(spectrum).map((partial) => partial.dbSpl));
 }
 
 /**
@@ -94,11 +104,12 @@ export function harmonicSpectrum(recipe: HarmonicRecipe): Spectrum {
 /**
  * Pressures of a spectrum.
  * @param spectrum - partials
- * @returns frequencies and linear pressures re 20 µPa, in the order given
+ * @returns frequencies, ascending, and linear pressures re 20 µPa
  */
 export function spectrumAmplitudes(spectrum: Spectrum): AmplitudeSpectrum {
+  const sorted = ascending(spectrum);
   return {
-    hz: Float64Array.from(spectrum, (partial) => partial.hz),
-    amplitude: Float64Array.from(spectrum, (partial) => Math.sqrt(dbToPower(partial.dbSpl))),
+    hz: Float64Array.from(sorted, (partial) => partial.hz),
+    amplitude: Float64Array.from(sorted, (partial) => Math.sqrt(dbToPower(partial.dbSpl))),
   };
 }

@@ -1,0 +1,47 @@
+import type { Ratio } from "../base/index.ts";
+import { pairTable } from "./pair-table.ts";
+import type { PreparedNote } from "./prepared-note.ts";
+import { roughnessBetween, roughnessWithin } from "./roughness.ts";
+import { pressureStrength, type RoughnessMethod } from "./roughness-types.ts";
+
+/** Roughness of several prepared notes together. */
+export type PreparedRoughness = (notes: readonly PreparedNote[]) => Ratio;
+
+/**
+ * Makes roughness of whole voicings from pairs of notes, each pair reckoned once.
+ * @param method - published method
+ * @returns function from prepared notes of one engine to total roughness on the method's scale
+ * @source as {@link roughness}
+ */
+export function preparedRoughness(method: RoughnessMethod): PreparedRoughness {
+  const table = pairTable();
+  const between = (a: PreparedNote, b: PreparedNote): number => {
+    const [low, high] = a.index <= b.index ? [a, b] : [b, a];
+    return table(low.index, high.index, () =>
+      roughnessBetween(low.pressures, high.pressures, method),
+    );
+  };
+  const single = new Map<number, { within: number; peak: number; power: number }>();
+  const alone = (note: PreparedNote): { within: number; peak: number; power: number } => {
+    const known = single.get(note.index);
+    if (known !== undefined) return known;
+    const within = roughnessWithin(note.pressures, method);
+    const value = { within, ...pressureStrength(note.pressures.amplitude) };
+    single.set(note.index, value);
+    return value;
+  };
+  return (notes) => {
+    let sum = 0;
+    let peak = 0;
+    let power = 0;
+    for (let first = 0; first < notes.length; first += 1) {
+      const own = alone(notes[first]!);
+      sum += own.within;
+      power += own.power;
+      if (own.peak > peak) peak = own.peak;
+      for (let second = first + 1; second < notes.length; second += 1)
+        sum += between(notes[first]!, notes[second]!);
+    }
+    return sum / method.divisor({ peak, power });
+  };
+}
