@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { dynamics} from "../../src/band/index.ts";
+import type { dynamics } from "../../src/band/index.ts";
 import { balanceUnits, lineUps, makePlayer, type SeatId } from "../../src/band/index.ts";
 
 const units = (seat: SeatId, dynamic: (typeof dynamics)[number]): number =>
