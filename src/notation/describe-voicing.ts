@@ -1,8 +1,7 @@
-import type { Chord } from "../theory/index.ts";
+import { degreeOf, spellPitch, type Chord } from "../theory/index.ts";
 import { stackOf, type Voicing } from "../voicing/index.ts";
-import { degreeInChord, spellInChord } from "./note-in-chord.ts";
 import { inNamingOrder, staffPlayerOf } from "./player-groups.ts";
-import { degreeSpoken, pitchSpoken } from "./text-signs.ts";
+import { degreeSpoken, pitchSpoken } from "./spoken.ts";
 import { withoutDoubles } from "./transposed-spelling.ts";
 import type { Staff, StaffPitch, StaffPlayer } from "./staff-layout-types.ts";
 
@@ -38,8 +37,8 @@ export function describeVoicing(voicing: Voicing, chord: Chord): string {
     const players = voicing.placements
       .filter((placement) => placement.sounding === sounding)
       .map((placement) => staffPlayerOf(placement.player));
-    const pitch = pitchSpoken(withoutDoubles(spellInChord(sounding, chord)));
-    const degree = degreeSpoken(degreeInChord(sounding, chord));
+    const pitch = pitchSpoken(withoutDoubles(spellPitch(sounding, chord)));
+    const degree = degreeSpoken(degreeOf(sounding, chord));
     return [pitch, degree, namesOf(inNamingOrder(players))].filter(Boolean).join(", ");
   });
   const counts = [

@@ -1,10 +1,9 @@
 import type { SoundingMidi } from "../base/index.ts";
-import type { Chord, SpelledPitch } from "../theory/index.ts";
+import { degreeOf, spellPitch, type Chord, type SpelledPitch } from "../theory/index.ts";
 import { instrumentOf } from "../band/index.ts";
 import type { Placement, Voicing } from "../voicing/index.ts";
 import { accidentalSigns } from "./accidental-signs.ts";
 import { concertClef } from "./choose-clef.ts";
-import { degreeInChord, spellInChord } from "./note-in-chord.ts";
 import { inScoreOrder, staffPlayerOf } from "./player-groups.ts";
 import { makeStaffNotes } from "./staff-notes.ts";
 import {
@@ -39,7 +38,7 @@ function playerStaff(placement: Placement, chord: Chord, pitch: StaffPitch): Sta
   const { transposition, clef: partClef } = instrumentOf(player.instrument);
   const reading =
     pitch === "written" ? readingOf(chord, transposition) : concertReading(transposition);
-  const spelled = readably(moveSpelled(spellInChord(sounding, chord), reading), sounding, chord);
+  const spelled = readably(moveSpelled(spellPitch(sounding, chord), reading), sounding, chord);
   const clef = pitch === "written" ? partClef : concertClef(spelled, partClef, transposition);
   const staffPlayer = staffPlayerOf(player);
   const [sign = "none"] = accidentalSigns([spelled]);
@@ -59,6 +58,6 @@ function playerStaff(placement: Placement, chord: Chord, pitch: StaffPitch): Sta
  */
 function readably(spelled: SpelledPitch, sounding: SoundingMidi, chord: Chord): SpelledPitch {
   const friendly = withoutDoubles(spelled);
-  const isBasic = /^[b#]*[1357]$/.test(degreeInChord(sounding, chord));
+  const isBasic = /^[b#]*[1357]$/.test(degreeOf(sounding, chord));
   return isBasic ? friendly : asWhiteKey(friendly);
 }

@@ -1,8 +1,7 @@
-import type { Chord, SpelledPitch } from "../theory/index.ts";
+import { spellPitch, type Chord, type SpelledPitch } from "../theory/index.ts";
 import { stackOf, type Voicing } from "../voicing/index.ts";
 import { accidentalSigns } from "./accidental-signs.ts";
 import { grandStaffClefs } from "./choose-clef.ts";
-import { spellInChord } from "./note-in-chord.ts";
 import { inNamingOrder, staffPlayerOf } from "./player-groups.ts";
 import { makeStaffNotes, type NoteSeed } from "./staff-notes.ts";
 import { withoutDoubles } from "./transposed-spelling.ts";
@@ -17,7 +16,7 @@ import type { Staff } from "./staff-layout-types.ts";
 export function layoutGrand(voicing: Voicing, chord: Chord): readonly Staff[] {
   const pitches = stackOf(voicing);
   const spelled: readonly SpelledPitch[] = pitches.map((sounding) =>
-    withoutDoubles(spellInChord(sounding, chord)),
+    withoutDoubles(spellPitch(sounding, chord)),
   );
   const signs = accidentalSigns(spelled);
   const clefs = grandStaffClefs(spelled);

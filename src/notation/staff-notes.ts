@@ -1,9 +1,8 @@
 import type { Count, SoundingMidi } from "../base/index.ts";
-import type { Chord, SpelledPitch } from "../theory/index.ts";
+import { degreeOf, formatPitch, type Chord, type SpelledPitch } from "../theory/index.ts";
 import type { Clef } from "../band/index.ts";
-import { degreeInChord } from "./note-in-chord.ts";
 import { ledgerLines, letterIndex, staffStep } from "./staff-position.ts";
-import { degreeText, pitchText } from "./text-signs.ts";
+import { degreeText } from "./spoken.ts";
 import type { AccidentalSign, StaffNote, StaffPlayer, StaffStep } from "./staff-layout-types.ts";
 
 /** A note before it stands on a staff. */
@@ -51,13 +50,13 @@ export function makeStaffNotes(
   const columns = headColumns(steps);
   return sorted.map((seed, index): StaffNote => {
     const step = steps[index]!;
-    const degree = degreeInChord(seed.sounding, chord);
+    const degree = degreeOf(seed.sounding, chord);
     return {
       ...seed,
       step,
       ledgerLines: ledgerLines(step),
       column: columns[index]!,
-      name: pitchText(seed.spelled),
+      name: formatPitch(seed.spelled, { signs: "unicode" }),
       degree,
       degreeText: degreeText(degree),
     };

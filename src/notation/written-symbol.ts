@@ -1,9 +1,12 @@
-import type { Chord, SpelledPitchClass } from "../theory/index.ts";
+import { formatPitchClass, type Chord, type SpelledPitchClass } from "../theory/index.ts";
 import { CONCERT, moveSpelled, withoutDoubles, type Reading } from "./transposed-spelling.ts";
-import { pitchClassText } from "./text-signs.ts";
+
+function printed(spelled: SpelledPitchClass): string {
+  return formatPitchClass(spelled, { signs: "unicode" });
+}
 
 function moved(spelled: SpelledPitchClass, reading: Reading): string {
-  return pitchClassText(withoutDoubles(moveSpelled({ ...spelled, octave: 4 }, reading)));
+  return printed(withoutDoubles(moveSpelled({ ...spelled, octave: 4 }, reading)));
 }
 
 /**
@@ -13,11 +16,11 @@ function moved(spelled: SpelledPitchClass, reading: Reading): string {
  * @returns the symbol with ♭ and ♯: F13 for an alto sax is "D13"; unchanged for no chord
  */
 export function symbolFor(chord: Chord, reading: Reading): string {
-  const root = pitchClassText(chord.root);
+  const root = printed(chord.root);
   const isAtConcert = reading.steps === CONCERT.steps && reading.semitones === CONCERT.semitones;
   if (isAtConcert || chord.family === "no-chord" || !chord.display.startsWith(root))
     return chord.display;
-  const slashBass = chord.hasSlashBass ? `/${pitchClassText(chord.bass)}` : "";
+  const slashBass = chord.hasSlashBass ? `/${printed(chord.bass)}` : "";
   const end = chord.display.length - slashBass.length;
   const suffix = chord.display.slice(root.length, end);
   return moved(chord.root, reading) + suffix + (slashBass && `/${moved(chord.bass, reading)}`);

@@ -109,6 +109,7 @@ export function chord(display: string, family: ChordFamily, tones: string, bass?
       role: ROLES[degree.replace(/[b#]/g, "")] ?? "root",
       kind: "stated",
       isAltered: false,
+      isNaturalTension: false,
     }));
   return {
     written: display,

@@ -1,12 +1,5 @@
-import type { SpelledPitch, SpelledPitchClass } from "../theory/index.ts";
+import type { SpelledPitch } from "../theory/index.ts";
 
-const SIGNS: Readonly<Record<number, string>> = {
-  [-2]: "♭♭",
-  [-1]: "♭",
-  [0]: "",
-  [1]: "♯",
-  [2]: "♯♯",
-};
 const SPOKEN: Readonly<Record<number, string>> = {
   [-2]: " double flat",
   [-1]: " flat",
@@ -14,24 +7,6 @@ const SPOKEN: Readonly<Record<number, string>> = {
   [1]: " sharp",
   [2]: " double sharp",
 };
-
-/**
- * Name of a pitch class for people.
- * @param spelled - letter and alteration
- * @returns "B♭", "F♯", "C"
- */
-export function pitchClassText(spelled: SpelledPitchClass): string {
-  return spelled.letter + (SIGNS[spelled.alteration] ?? "");
-}
-
-/**
- * Name of a pitch for people.
- * @param spelled - letter, alteration, octave
- * @returns "B♭3"; middle C is C4
- */
-export function pitchText(spelled: SpelledPitch): string {
-  return `${pitchClassText(spelled)}${spelled.octave}`;
-}
 
 /**
  * Name of a pitch to be read aloud; screen readers skip ♭ and ♯ or name them oddly.
@@ -44,7 +19,7 @@ export function pitchSpoken(spelled: SpelledPitch): string {
 }
 
 /**
- * A degree with proper signs.
+ * A degree with the signs that text fonts have: a double flat is two flats.
  * @param degree - ASCII: "b7", "#11", "bb7"
  * @returns "♭7", "♯11", "♭♭7"
  */
