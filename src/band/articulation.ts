@@ -7,7 +7,7 @@ import { interpolate } from "./interpolate.ts";
 const ANCHORS = (["pp", "mf", "f", "ff"] as const).map(dynamicPosition);
 const ENDS = (["pp", "ff"] as const).map(dynamicPosition);
 
-/** An octave lower speaks a fifth later, an octave higher a sixth sooner; never more. Judgement. */
+/** An octave lower takes 20 % longer, an octave higher as much less; never more. Judgement. */
 const SLOWER_AN_OCTAVE_DOWN = 1.2;
 
 const seconds = (milliseconds: number): Seconds => quantity(milliseconds / 1000);

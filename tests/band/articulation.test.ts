@@ -40,7 +40,7 @@ describe("the way a note speaks", () => {
     }
   });
 
-  it("is reckoned at the middle of the instrument, a fifth later an octave lower", () => {
+  it("is reckoned at the middle of the instrument and takes 20 % longer an octave lower", () => {
     const at = (midi: number): number =>
       articulationOf("trombone", soundingMidi(midi), "f").attackSeconds;
     expect(at(57)).toBeCloseTo(0.035, 9);
