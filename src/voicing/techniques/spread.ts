@@ -5,6 +5,7 @@ import {
   basicTone,
   categoryOf,
   choicesFor,
+  printedColours,
   type TechniqueOptions,
 } from "./categories.ts";
 import { lowIntervalLimits } from "../low-interval-table.ts";
@@ -16,6 +17,8 @@ export type SpreadParts = 4 | 5;
 type Slots = readonly (readonly AboveRoot[])[];
 
 const octave = 12;
+
+const spanOf = (stack: readonly SoundingMidi[]): number => (stack.at(-1) ?? 0) - (stack[0] ?? 0);
 
 function guideTones(chord: Chord, options: TechniqueOptions): readonly AboveRoot[] {
   const guides = [...choicesFor(chord, "third", options), ...choicesFor(chord, "seventh", options)];
@@ -75,14 +78,17 @@ function stacksFrom(
   return stacks;
 }
 
-/** Third and seventh both sound, the lead being counted; the top pair is not a semitone. */
+/**
+ * Third and seventh both sound, the lead being counted; no semitone on top; wider than an octave.
+ */
 function isWhole(chord: Chord, stack: readonly SoundingMidi[], options: TechniqueOptions): boolean {
   const places = new Set(stack.map((pitch) => categoryOf(chord, aboveRoot(chord, pitch))));
   const needed = (["third", "seventh"] as const).filter(
     (place) => choicesFor(chord, place, options).length > 0,
   );
   const topGap = (stack.at(-1) ?? 0) - (stack.at(-2) ?? 0);
-  return topGap >= 2 && needed.every((place) => places.has(place));
+  const isOpen = spanOf(stack) > octave;
+  return isOpen && topGap >= 2 && needed.every((place) => places.has(place));
 }
 
 /** Pairs of neighbouring gaps in which the lower gap is the narrower one. */
@@ -109,8 +115,6 @@ function muddyPairs(stack: readonly SoundingMidi[]): number {
   }).length;
 }
 
-const spanOf = (stack: readonly SoundingMidi[]): number => (stack.at(-1) ?? 0) - (stack[0] ?? 0);
-
 /** 0 where both tones right above the root are third and seventh. */
 function guidesAboveRoot(chord: Chord, stack: readonly SoundingMidi[]): number {
   const places = stack.slice(1, 3).map((pitch) => categoryOf(chord, aboveRoot(chord, pitch)));
@@ -124,7 +128,7 @@ function guidesAboveRoot(chord: Chord, stack: readonly SoundingMidi[]): number {
  * @param bottom - pitch of the root, sounding
  * @param parts - four or five
  * @param options - ticked tones
- * @returns every such voicing, low to high: those within the low-interval limits first, then
+ * @returns every such voicing wider than an octave, low to high: those within the low-interval limits first, then
  *   those with guide tones right above the root, then the narrower ones; empty when `bottom` is
  *   not the root or tones are missing
  * @source G. Lindsay, Jazz Arranging Techniques (2005), as carried by the elm-music-theory library
@@ -142,6 +146,15 @@ export function spreadsFromBass(
   return sortedBy(whole, muddyPairs, guides, spanOf, bottomHeaviness);
 }
 
+/** Tensions under the lead that the symbol does not print: plain tones are tried first. */
+function addedColours(chord: Chord, stack: readonly SoundingMidi[]): number {
+  const printed = printedColours(chord);
+  return stack.slice(0, -1).filter((pitch) => {
+    const tone = aboveRoot(chord, pitch);
+    return basicTone(chord, categoryOf(chord, tone)) !== tone && !printed.includes(tone);
+  }).length;
+}
+
 /** How far the bottom lies outside the octave where baritone and bass trombone carry a root. */
 function bottomOutOfPlace(stack: readonly SoundingMidi[]): number {
   const bottom = stack[0] ?? 0;
@@ -156,8 +169,8 @@ function bottomOutOfPlace(stack: readonly SoundingMidi[]): number {
  * @param parts - four or five
  * @param options - ticked tones
  * @returns every such voicing wider than an octave, low to high: those within the low-interval
- *   limits first, then root between E2 and E♭3, then wide gaps low, then guide tones right above
- *   the root; empty when there is none
+ *   limits first, then root between E2 and E♭3, then plain tones before added tensions, then wide
+ *   gaps low, then guide tones right above the root; empty when there is none
  * @source G. Lindsay, Jazz Arranging Techniques (2005); root, third or seventh on top: common
  *   practice, no single source
  */
@@ -176,5 +189,6 @@ export function spreadsFromLead(
     .flatMap((bottom) => stacksFrom(chord, bottom, slots))
     .filter((stack) => stack.at(-1) === lead && isWhole(chord, stack, options));
   const guides = (stack: readonly SoundingMidi[]): number => guidesAboveRoot(chord, stack);
-  return sortedBy(stacks, muddyPairs, bottomOutOfPlace, bottomHeaviness, guides);
+  const added = (stack: readonly SoundingMidi[]): number => addedColours(chord, stack);
+  return sortedBy(stacks, muddyPairs, bottomOutOfPlace, added, bottomHeaviness, guides);
 }
