@@ -18,7 +18,7 @@ export const STAFF_SPACE = 10;
 /** Width of a whole note's head. */
 export const HEAD_WIDTH = 17;
 /** Room the clef takes from the left end of the staff. */
-const CLEF_ROOM = 40;
+const CLEF_ROOM = 43;
 /** Room kept for accidentals, so that the heads stay where they are while notes change. */
 const SIGN_ROOM = 30;
 const AFTER_HEADS = 10;

@@ -62,7 +62,7 @@ function keyOf(name: string): number {
 }
 
 /** Sounding pitch of a name such as "Eb4". */
-export function sounding(name: string): SoundingMidi {
+function sounding(name: string): SoundingMidi {
   const [, pitch = "", octave = ""] = /^([A-G][b#]*)(-?\d)$/.exec(name) ?? [];
   return soundingMidi(12 * (Number(octave) + 1) + keyOf(pitch));
 }
