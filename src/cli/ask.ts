@@ -1,8 +1,10 @@
 import { dynamics, lineUps, type Dynamic, type PlayerLevel } from "../band/index.ts";
 import type { Colour } from "../theory/index.ts";
+import type { LayerId } from "../voicing/index.ts";
 import type { Option, Request } from "./option-types.ts";
 
 const levels: readonly PlayerLevel[] = ["school", "semi-pro", "pro"];
+const layers: readonly LayerId[] = ["free", "by-section", "crossed"];
 const colours: readonly Colour[] = ["plain", "tensions", "altered"];
 
 /** The chord that every question needs. */
@@ -65,6 +67,21 @@ export const questionOptions: readonly Option[] = [
   { name: "untick", kind: "list", words: "degrees to leave out" },
   { name: "require", kind: "list", words: "degrees that must sound" },
 ];
+
+/** Which voicings count. */
+export const layerOption: Option = {
+  name: "layer",
+  kind: "text",
+  choices: layers,
+  words: "free; by-section: sections unbroken; crossed: sections interlocked; free unless given",
+};
+
+/**
+ * The layer asked for.
+ * @param request - what was asked, checked for form
+ * @returns that layer, free unless given
+ */
+export const layerIn = (request: Request): LayerId => (request["layer"] ?? "free") as LayerId;
 
 /**
  * The dynamic asked for.

@@ -1,4 +1,4 @@
-import { formatPitchClass, readChord, type Chord } from "../theory/index.ts";
+import { displayDegree, formatPitchClass, readChord, type Chord } from "../theory/index.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
 import { inColumns } from "./columns.ts";
 
@@ -50,9 +50,13 @@ export function chordData(chord: Chord) {
 }
 
 function chordText(chord: Chord): string {
-  const rows = chord.tones.map(({ name, degree, role, kind }) => [name, degree, role, kind]);
-  const slash = chord.hasSlashBass ? `, bass ${formatPitchClass(chord.bass)}` : "";
-  const heading = `${chord.symbol}: ${chord.family}${slash}\n`;
+  const rows = chord.tones.map(({ spelled, degree, role, kind }) => [
+    formatPitchClass(spelled, { signs: "unicode" }),
+    displayDegree(degree),
+    role,
+    kind,
+  ]);
+  const heading = `${chord.display}: ${chord.family}\n`;
   const table = rows.length > 0 ? inColumns([["tone", "degree", "role", "kind"], ...rows]) : "";
   return [heading, table, ...chord.choices.map((choice) => `${choice}\n`)].join("");
 }

@@ -1,8 +1,9 @@
 import { ok, type Result } from "../base/index.ts";
 import { partialsOf, TIMBRE_DISTANCE_METRES, type PlayerLevel } from "../band/index.ts";
-import { measureAll, type Reading, type Situation } from "../metrics/index.ts";
-import { readChord } from "../theory/index.ts";
-import { stackOf, techniquesOf, techniqueTexts, type Voicing } from "../voicing/index.ts";
+import { firstInquiry, reportOn, type VoicingReport } from "../explore/index.ts";
+import type { Reading } from "../metrics/index.ts";
+import { readChord, tickedTones } from "../theory/index.ts";
+import { stackOf, techniqueTexts, type Question, type Voicing } from "../voicing/index.ts";
 import {
   bassOption,
   bassSoundsIn,
@@ -13,7 +14,7 @@ import {
 } from "./ask.ts";
 import { inColumns } from "./columns.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
-import { noteData, readPlacedNotes } from "./placed-notes.ts";
+import { noteData, noteRows, readPlacedNotes } from "./placed-notes.ts";
 
 /** `measure --chord F13 --notes tpt1=D5,…`: every measure of a voicing of one's own. */
 export const measureCommand: Command = {
@@ -37,27 +38,30 @@ export const measureCommand: Command = {
 
 interface Measurable {
   readonly voicing: Voicing;
-  readonly situation: Situation;
+  readonly question: Question;
 }
 
 function run(request: Request): Answer {
   const read = readMeasurable(request);
   if (!read.ok) return read;
-  const { voicing, situation } = read.value;
-  const readings = measureAll(voicing, situation);
-  const partials = request["partials"] === true ? partialData(voicing, situation) : undefined;
+  const { voicing, question } = read.value;
+  const report = reportOn(voicing, question);
+  const partials = request["partials"] === true ? partialData(voicing, question) : undefined;
   return {
     ok: true,
     data: {
-      chord: situation.chord.symbol,
-      dynamic: situation.dynamic,
-      bass: situation.bassSounds ? "root" : "none",
-      notes: noteData(voicing, situation.chord),
-      techniques: techniquesOf(voicing, situation.chord, situation.lead),
-      measures: Object.fromEntries(readings.map(measureData)),
+      chord: question.chord.symbol,
+      dynamic: question.dynamic,
+      bass: question.bassSounds ? "root" : "none",
+      cell: report.cell,
+      notes: noteData(voicing, question.chord),
+      techniques: report.techniques,
+      isCrossSection: report.isCrossSection,
+      broken: report.broken.map(({ rule, text, playerIds }) => ({ rule, text, playerIds })),
+      measures: Object.fromEntries(report.measures.map(measureData)),
       ...(partials === undefined ? {} : { partialsAtMetres: TIMBRE_DISTANCE_METRES, partials }),
     },
-    text: () => measureText(voicing, situation, readings, partials),
+    text: () => measureText(report, question, partials),
   };
 }
 
@@ -70,15 +74,18 @@ function readMeasurable(request: Request): Result<Measurable> {
   // What lies on top is heard as the melody.
   const lead = stackOf(voicing.value).at(-1);
   if (lead === undefined) throw new RangeError("a voicing that was read has a top note");
-  return ok({
-    voicing: voicing.value,
-    situation: {
-      chord: chord.value,
-      lead,
-      dynamic: dynamicIn(request),
-      bassSounds: bassSoundsIn(request),
-    },
-  });
+  const question: Question = {
+    ...firstInquiry(),
+    locks: [],
+    chord: chord.value,
+    lead,
+    players: voicing.value.placements.map(({ player }) => player),
+    dynamic: dynamicIn(request),
+    ticked: tickedTones(chord.value, "tensions"),
+    required: [],
+    bassSounds: bassSoundsIn(request),
+  };
+  return ok({ voicing: voicing.value, question });
 }
 
 const measureData = ({ metric, measured }: Reading) => [
@@ -89,7 +96,7 @@ const measureData = ({ metric, measured }: Reading) => [
 type Partials = Readonly<Record<string, readonly (readonly [hz: number, dbSpl: number])[]>>;
 
 /** The partials that ear and sound use, by player. */
-function partialData(voicing: Voicing, { dynamic }: Situation): Partials {
+function partialData(voicing: Voicing, { dynamic }: Question): Partials {
   return Object.fromEntries(
     voicing.placements.map(({ player, sounding }) => {
       const request = { instrument: player.instrument, sounding, dynamic, mute: player.mute };
@@ -99,29 +106,23 @@ function partialData(voicing: Voicing, { dynamic }: Situation): Partials {
 }
 
 function measureText(
-  voicing: Voicing,
-  { chord, lead }: Situation,
-  readings: readonly Reading[],
+  report: VoicingReport,
+  { chord }: Question,
   partials: Partials | undefined,
 ): string {
-  const names = techniquesOf(voicing, chord, lead).map((id) => techniqueTexts.get(id)?.label ?? id);
-  const notes = noteData(voicing, chord).map((note) => [
-    note.player,
-    note.name,
-    note.degree,
-    note.written,
-  ]);
-  const measures = readings.map(({ metric, measured }) => [
+  const names = report.techniques.map((id) => techniqueTexts.get(id)?.label ?? id);
+  const measures = report.measures.map(({ metric, measured }) => [
     metric.label,
     measured.text,
     metric.unit,
     measured.detail,
   ]);
   return [
-    `${chord.symbol}${names.length > 0 ? `: ${names.join(", ")}` : ""}\n\n`,
-    inColumns([["player", "sounds", "degree", "reads"], ...notes]),
+    `${chord.display}${names.length > 0 ? `: ${names.join(", ")}` : ""}\n\n`,
+    inColumns([["player", "sounds", "degree", "reads"], ...noteRows(report.voicing, chord)]),
     "\n",
     inColumns([["measure", "value", "unit", ""], ...measures]),
+    ...report.broken.map(({ rule, text }) => `Breaks ${rule}: ${text}.\n`),
     ...(partials === undefined ? [] : [`\n${partialText(partials)}`]),
   ].join("");
 }

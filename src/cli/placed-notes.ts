@@ -47,6 +47,26 @@ export function noteData(voicing: Voicing, chord: Chord): readonly NoteData[] {
 }
 
 /**
+ * The same for people, with ♭ and ♯.
+ * @param voicing - who sounds what
+ * @param chord - gives the spelling
+ * @returns player, sounding pitch, degree, written pitch; one row a player
+ */
+export function noteRows(voicing: Voicing, chord: Chord): readonly (readonly string[])[] {
+  return noteData(voicing, chord).map(({ player, name, degree, written }) => [
+    player,
+    ...[name, degree, written].map(withSigns),
+  ]);
+}
+
+/**
+ * ASCII accidentals as people read them.
+ * @param text - a pitch or a degree: "Bb4", "#11"
+ * @returns "B♭4", "♯11"
+ */
+export const withSigns = (text: string): string => text.replaceAll("b", "♭").replaceAll("#", "♯");
+
+/**
  * Reads a voicing written as "tpt1=D5", "alto1=B4" …, pitches sounding.
  * @param pairs - player id and pitch, one text a player
  * @param chord - the chord they sound in; spells pitches in messages

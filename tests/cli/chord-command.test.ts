@@ -45,7 +45,7 @@ describe("chord", () => {
   it("prints the tones in columns for people, with the choices made", async () => {
     const { output } = await run(["chord", "C7alt"]);
     expect(output).toMatch(/^tone +degree +role +kind$/m);
-    expect(output).toMatch(/^Db +b9 +ninth +implied$/m);
+    expect(output).toMatch(/^D♭ +♭9 +ninth +implied$/m);
     expect(output).toContain("Altered is read as");
   });
 });
