@@ -1,4 +1,5 @@
 import type { Count, Hertz, Seconds } from "../base/index.ts";
+import type { Articulation } from "../band/index.ts";
 import type { Frames } from "./audio-units.ts";
 import { LOUDEST_STEP } from "./dynamic-steps.ts";
 import type { DynamicPosition } from "./dynamic-steps.ts";
@@ -10,7 +11,6 @@ import type { NoteSpec } from "./note-spec.ts";
 import type { NoteVoice } from "./note-voice.ts";
 import { NOISE_LOOP_FRAMES } from "./noise-loop.ts";
 import { PitchMotion } from "./pitch-motion.ts";
-import type { NoteArticulation } from "./timbre.ts";
 import type { Wavetable } from "./wavetable.ts";
 
 /** Pitch, level and brightness are set every so many frames and run evenly between. */
@@ -21,7 +21,7 @@ const BITE_OVER_BREATH_DB = 12;
 /** What a blown voice plays from. */
 export interface BlownMaterial {
   readonly fundamental: Hertz;
-  readonly articulation: NoteArticulation;
+  readonly articulation: Articulation;
   /** Table of a whole step on the row of dynamics, all of one length. */
   readonly tableAt: (step: Count) => Wavetable;
   /** Noise of unit rms, NOISE_LOOP_FRAMES long. */
@@ -65,7 +65,7 @@ export class BlownVoice implements NoteVoice {
     const steps = Math.ceil((this.shape.length * sampleRate) / STEP_FRAMES);
     this.samples = new Float32Array(steps * STEP_FRAMES);
     this.motion = new PitchMotion(articulation, spec.seed, (STEP_FRAMES / sampleRate) as Seconds);
-    this.breath = dbToGain(articulation.breathLevel);
+    this.breath = dbToGain(articulation.noiseDb);
     this.bite = this.breath * 10 ** (BITE_OVER_BREATH_DB / 20) * this.rmsAt(steady);
     const size = material.tableAt(Math.floor(steady)).period.length - 1;
     this.phase = ((spec.seed % 65521) / 65521) * size;

@@ -1,7 +1,8 @@
 export * from "./audio-units.ts";
 export * from "./sound-plan-types.ts";
 export * from "./plan-options.ts";
-export * from "./timbre.ts";
+export { bandTimbre } from "./timbre.ts";
+export type { Timbre } from "./timbre.ts";
 export { planVoicing } from "./plan-voicing.ts";
 export { seatOf, accompanimentSeat } from "./seating.ts";
 export { NoteMaker } from "./note-maker.ts";

@@ -12,7 +12,7 @@ const MARGIN_DB = 0.2;
 const LOOK_AHEAD_SECONDS = 0.0015;
 const RECOVERY_SECONDS = 0.12;
 /** Frames taken at once. */
-const CHUNK_FRAMES = 128;
+const CHUNK_FRAMES = 32;
 /** Samples kept from before the chunk for the rebuilding filters. */
 const KEPT = 2 * PEAK_HALF_TAPS;
 

@@ -1,12 +1,10 @@
 import { midiToHz } from "../base/index.ts";
-import type { Cents, Count, Hertz, Seconds } from "../base/index.ts";
-import type { InstrumentId } from "../band/index.ts";
+import type { Cents, Count, Hertz, Ratio, Seconds } from "../base/index.ts";
+import type { Articulation, InstrumentId } from "../band/index.ts";
 import type { Frames } from "./audio-units.ts";
 import { BlownVoice } from "./blown-voice.ts";
 import { cymbalMaterial } from "./cymbal-material.ts";
 import { CYMBALS } from "./cymbal-table.ts";
-import { DOUBLE_BASS_DECAY, PIANO_DECAY } from "./decay-table.ts";
-import type { Decay } from "./decay-table.ts";
 import { dynamicAt } from "./dynamic-steps.ts";
 import { NoteCache } from "./note-cache.ts";
 import { NOISE_COLOURS } from "./noise-colour-table.ts";
@@ -19,18 +17,22 @@ import { pitchScatter } from "./player-scatter.ts";
 import type { CymbalId, PitchedSound } from "./sound-plan-types.ts";
 import { stringMaterial } from "./string-material.ts";
 import { StruckVoice } from "./struck-voice.ts";
-import type { NoteArticulation, Timbre } from "./timbre.ts";
+import { bandTimbre } from "./timbre.ts";
+import type { Timbre } from "./timbre.ts";
 import { wavetableOf } from "./wavetable.ts";
 import type { Wavetable } from "./wavetable.ts";
 
+/** Sampling rate of everything live, and of files unless asked otherwise. */
+const USUAL_SAMPLE_RATE = 48000 as Hertz;
 const NOISE_SEED = 4711;
 /** Voices round their length up to whole steps of at most this many frames. */
 const LONGEST_STEP_FRAMES = 64;
-/** Instruments whose note is struck or plucked and then left to ring. */
-const RINGING: Readonly<Partial<Record<InstrumentId, Decay>>> = Object.freeze({
-  piano: PIANO_DECAY,
-  "double-bass": DOUBLE_BASS_DECAY,
+/** How much sooner than the fundamental the upper partials of a string die away. */
+const DAMPING: Readonly<Partial<Record<InstrumentId, Ratio>>> = Object.freeze({
+  piano: 0.15,
+  "double-bass": 0.35,
 });
+const USUAL_DAMPING = 0.2;
 /** Strings are tuned before the concert: they keep this share of a wind player's scatter. */
 const STRING_SCATTER = 0.3;
 
@@ -39,17 +41,24 @@ export class NoteMaker {
   /** What is kept: notes, tables and noise. */
   readonly cache: NoteCache;
 
+  /** Sampling rate of the notes. */
+  readonly sampleRate: Hertz;
+  private readonly timbre: Timbre;
+
   /**
-   * @param timbre - partials and articulation of the instruments
-   * @param sampleRate - Hz
-   * @param budgetBytes - the most it may keep; 96 MB unless given
+   * @param options - `sampleRate` 48 kHz unless given; `timbre` the band's unless given;
+   * `budgetBytes` the most it may keep, 96 MB unless given
    */
   constructor(
-    private readonly timbre: Timbre,
-    readonly sampleRate: Hertz,
-    budgetBytes?: Count,
+    options: {
+      readonly sampleRate?: Hertz;
+      readonly timbre?: Timbre;
+      readonly budgetBytes?: Count;
+    } = {},
   ) {
-    this.cache = new NoteCache(budgetBytes);
+    this.sampleRate = options.sampleRate ?? USUAL_SAMPLE_RATE;
+    this.timbre = options.timbre ?? bandTimbre;
+    this.cache = new NoteCache(options.budgetBytes);
   }
 
   /**
@@ -75,19 +84,19 @@ export class NoteMaker {
     const seconds =
       sound.kind === "cymbal"
         ? CYMBALS[sound.cymbal].length
-        : spec.duration + this.shape(spec, sound).release;
+        : spec.duration + this.articulation(spec, sound).releaseSeconds;
     return Math.ceil(seconds * this.sampleRate) + LONGEST_STEP_FRAMES;
   }
 
-  private shape(spec: NoteSpec, { instrument, sounding }: PitchedSound): NoteArticulation {
+  private articulation(spec: NoteSpec, { instrument, sounding }: PitchedSound): Articulation {
     return this.timbre.articulationOf(instrument, sounding, spec.curve[0]!.dynamic);
   }
 
   private make(spec: NoteSpec): NoteVoice {
     const { sound } = spec;
     if (sound.kind === "cymbal") return this.cymbal(spec, sound.cymbal);
-    const decay = RINGING[sound.instrument];
-    return decay ? this.string({ ...spec, sound }, decay) : this.blown({ ...spec, sound });
+    const isBlown = this.articulation(spec, sound).decaySeconds === Infinity;
+    return isBlown ? this.blown({ ...spec, sound }) : this.string({ ...spec, sound });
   }
 
   private cymbal(spec: NoteSpec, id: CymbalId): NoteVoice {
@@ -97,12 +106,12 @@ export class NoteMaker {
     return new StruckVoice(material, spec.seed, this.sampleRate);
   }
 
-  private string(spec: NoteSpec & { readonly sound: PitchedSound }, decay: Decay): NoteVoice {
+  private string(spec: NoteSpec & { readonly sound: PitchedSound }): NoteVoice {
     const { instrument } = spec.sound;
     const dynamic = spec.curve[0]!.dynamic;
     const material = stringMaterial(spec, this.timbre.partialsOf({ ...spec.sound, dynamic }), {
-      decay,
-      articulation: this.shape(spec, spec.sound),
+      damping: DAMPING[instrument] ?? USUAL_DAMPING,
+      articulation: this.articulation(spec, spec.sound),
       noise: this.noise(NOISE_COLOURS[instrument]),
       mistuning: (STRING_SCATTER * pitchScatter(spec.seed)) as Cents,
     });
@@ -114,7 +123,7 @@ export class NoteMaker {
     const tables: Wavetable[] = [];
     const material = {
       fundamental: midiToHz(sounding),
-      articulation: this.shape(spec, spec.sound),
+      articulation: this.articulation(spec, spec.sound),
       tableAt: (step: Count) => (tables[step] ??= this.table(spec.sound, step)),
       noise: this.noise(NOISE_COLOURS[instrument]),
     };

@@ -1,6 +1,6 @@
 import type { Ratio, Seconds } from "../base/index.ts";
+import type { Articulation } from "../band/index.ts";
 import type { DynamicPosition } from "./dynamic-steps.ts";
-import type { NoteArticulation } from "./timbre.ts";
 
 /** How many dynamic steps darker than its steady sound a note begins and ends. */
 const DARKER_STEPS = 2;
@@ -33,13 +33,13 @@ export interface NoteShape {
  * @returns level, brightness and bite over time
  */
 export function noteShape(
-  articulation: NoteArticulation,
+  articulation: Pick<Articulation, "attackSeconds" | "releaseSeconds">,
   duration: Seconds,
   levelOf: (position: DynamicPosition) => number,
   steady: DynamicPosition,
 ): NoteShape {
-  const rise = articulation.attack / riseShare(levelOf, steady);
-  const { release } = articulation;
+  const rise = articulation.attackSeconds / riseShare(levelOf, steady);
+  const release = articulation.releaseSeconds;
   const fallAt = (time: number): number => Math.min(1, Math.max(0, (time - duration) / release));
   return {
     length: (duration + release) as Seconds,

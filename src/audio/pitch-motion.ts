@@ -1,7 +1,7 @@
 import { seededChance } from "../base/index.ts";
+import type { Articulation } from "../band/index.ts";
 import type { Chance, Count, Ratio, Seconds } from "../base/index.ts";
 import { pitchScatter } from "./player-scatter.ts";
-import type { NoteArticulation } from "./timbre.ts";
 
 /** Slow wander of a held pitch around its mean, cents either side: value from memory. */
 const WANDER_CENTS = 1.2;
@@ -36,15 +36,15 @@ export class PitchMotion {
    * @param step - seconds between two calls of `next`
    */
   constructor(
-    articulation: NoteArticulation,
+    articulation: Pick<Articulation, "vibratoHz" | "vibratoCents" | "vibratoDelaySeconds">,
     seed: Count,
     private readonly step: Seconds,
   ) {
     this.chance = seededChance(seed);
     this.offset = pitchScatter(seed);
-    const rate = articulation.vibratoRate * (1 + RATE_SPREAD * this.draw());
-    this.extent = articulation.vibratoExtent * (1 + EXTENT_SPREAD * this.draw());
-    this.onset = articulation.vibratoOnset * (1 + EXTENT_SPREAD * this.draw());
+    const rate = articulation.vibratoHz * (1 + RATE_SPREAD * this.draw());
+    this.extent = articulation.vibratoCents * (1 + EXTENT_SPREAD * this.draw());
+    this.onset = articulation.vibratoDelaySeconds * (1 + EXTENT_SPREAD * this.draw());
     this.turnCos = Math.cos(2 * Math.PI * rate * step);
     this.turnSin = Math.sin(2 * Math.PI * rate * step);
     this.wanderTo = WANDER_CENTS * this.draw();

@@ -69,7 +69,7 @@ export function* renderBlocks(
  * @param options - as for `renderBlocks`, and: `onProgress` hears the share done, 0 to 1, after
  * every block; `shouldStop` is asked before every block
  * @returns two channels at the maker's sampling rate; empty when nobody sounds
- * @example renderPlan(plan, { maker: new NoteMaker(bandTimbre, 48000 as Hertz) })
+ * @example renderPlan(plan, { maker: new NoteMaker() })
  */
 export function renderPlan(
   plan: SoundPlan,

@@ -1,14 +1,11 @@
 import { midiToHz } from "../base/index.ts";
-import type { Cents, Seconds } from "../base/index.ts";
-import type { Partial } from "../band/index.ts";
-import type { Decay } from "./decay-table.ts";
+import type { Cents, Ratio, Seconds } from "../base/index.ts";
+import type { Articulation, Partial } from "../band/index.ts";
 import { dbSplToPeak, dbToGain } from "./level-calibration.ts";
 import type { NoteSpec } from "./note-spec.ts";
 import type { PitchedSound } from "./sound-plan-types.ts";
-import { ringingTime } from "./ringing-time.ts";
 import type { StruckMaterial } from "./struck-voice.ts";
 import type { Mode } from "./ringing-modes.ts";
-import type { NoteArticulation } from "./timbre.ts";
 
 /** Rise from 10 to 90 % along half a sine takes this share of the whole rise. */
 const RISE_SHARE = 0.5903;
@@ -31,29 +28,29 @@ export function stringMaterial(
   spec: NoteSpec & { readonly sound: PitchedSound },
   partials: readonly Partial[],
   options: {
-    readonly decay: Decay;
-    readonly articulation: NoteArticulation;
+    readonly articulation: Articulation;
+    /** Partial n rings for the fundamental's time / (1 + damping·(n − 1)). */
+    readonly damping: Ratio;
     readonly noise: Float32Array;
     readonly mistuning: Cents;
   },
 ): StruckMaterial {
-  const { decay, articulation, noise, mistuning } = options;
+  const { damping, articulation, noise, mistuning } = options;
   const fundamental = midiToHz(spec.sound.sounding);
-  const longest = ringingTime(decay, spec.sound.sounding);
   const detune = 2 ** (mistuning / 1200);
   const modes = partials.flatMap(({ hz, dbSpl }) => {
-    const t60 = longest / (1 + decay.damping * Math.max(0, hz / fundamental - 1));
+    const t60 = articulation.decaySeconds / (1 + damping * Math.max(0, hz / fundamental - 1));
     return twoStages({ hz: (hz * detune) as Mode["hz"], peak: dbSplToPeak(dbSpl), t60, phase: 0 });
   });
   const tone = Math.sqrt(modes.reduce((sum, { peak }) => sum + (peak * peak) / 2, 0));
   return {
     modes,
     noise,
-    noisePeak: tone * dbToGain(articulation.breathLevel) * 10 ** (STROKE_OVER_BREATH_DB / 20),
+    noisePeak: tone * dbToGain(articulation.noiseDb) * 10 ** (STROKE_OVER_BREATH_DB / 20),
     noiseT60: STROKE_NOISE_T60 as Seconds,
-    rise: (articulation.attack / RISE_SHARE) as Seconds,
+    rise: (articulation.attackSeconds / RISE_SHARE) as Seconds,
     duration: spec.duration,
-    release: articulation.release,
+    release: articulation.releaseSeconds,
   };
 }
 

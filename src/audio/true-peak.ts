@@ -24,6 +24,12 @@ export const QUARTER_FILTERS: readonly Float64Array[] = Object.freeze(
   }),
 );
 
+const [FIRST, SECOND, THIRD] = QUARTER_FILTERS as readonly [
+  Float64Array,
+  Float64Array,
+  Float64Array,
+];
+
 /** No rebuilt value can exceed the largest sample by more than this factor. */
 export const LARGEST_OVERSHOOT: Ratio = Math.max(
   ...QUARTER_FILTERS.map((taps) => taps.reduce((sum, tap) => sum + Math.abs(tap), 0)),
@@ -51,14 +57,22 @@ function bessel(x: number): number {
  * @returns magnitude, digital units
  */
 export function peakAfter(samples: Float32Array, at: Frames): Ratio {
-  let peak = Math.abs(samples[at]!);
   const from = at - PEAK_HALF_TAPS + 1;
-  for (const taps of QUARTER_FILTERS) {
-    let value = 0;
-    for (let t = 0; t < TAPS; t++) value += taps[t]! * samples[from + t]!;
-    peak = Math.max(peak, Math.abs(value));
+  let quarter = 0;
+  let half = 0;
+  let threeQuarters = 0;
+  for (let t = 0; t < TAPS; t++) {
+    const sample = samples[from + t]!;
+    quarter += FIRST[t]! * sample;
+    half += SECOND[t]! * sample;
+    threeQuarters += THIRD[t]! * sample;
   }
-  return peak;
+  return Math.max(
+    Math.abs(samples[at]!),
+    Math.abs(quarter),
+    Math.abs(half),
+    Math.abs(threeQuarters),
+  );
 }
 
 /**

@@ -4,12 +4,12 @@ import type { DynamicPosition } from "../../src/audio/dynamic-steps.ts";
 import { noteShape } from "../../src/audio/note-shape.ts";
 
 const articulation = (attack: number) => ({
-  attack: attack as Seconds,
-  release: 0.1 as Seconds,
-  vibratoRate: 0 as Hertz,
-  vibratoExtent: 0 as Cents,
-  vibratoOnset: 1 as Seconds,
-  breathLevel: -40 as Db,
+  attackSeconds: attack as Seconds,
+  releaseSeconds: 0.1 as Seconds,
+  vibratoHz: 0 as Hertz,
+  vibratoCents: 0 as Cents,
+  vibratoDelaySeconds: 1 as Seconds,
+  noiseDb: -40 as Db,
 });
 const levelOf = (position: DynamicPosition): number => 10 ** ((4 * position) / 20);
 const steady = 4 as DynamicPosition;

@@ -4,17 +4,17 @@ import { PitchMotion } from "../../src/audio/pitch-motion.ts";
 import { pitchScatter } from "../../src/audio/player-scatter.ts";
 
 const articulation = {
-  attack: 0.03 as Seconds,
-  release: 0.1 as Seconds,
-  vibratoRate: 5 as Hertz,
-  vibratoExtent: 25 as Cents,
-  vibratoOnset: 0.5 as Seconds,
-  breathLevel: -40 as Db,
+  attackSeconds: 0.03 as Seconds,
+  releaseSeconds: 0.1 as Seconds,
+  vibratoHz: 5 as Hertz,
+  vibratoCents: 25 as Cents,
+  vibratoDelaySeconds: 0.5 as Seconds,
+  noiseDb: -40 as Db,
 };
 const step = (32 / 48000) as Seconds;
 
 function centsOver(seconds: number, seed: number, extent = 25): readonly number[] {
-  const motion = new PitchMotion({ ...articulation, vibratoExtent: extent as Cents }, seed, step);
+  const motion = new PitchMotion({ ...articulation, vibratoCents: extent as Cents }, seed, step);
   return Array.from({ length: Math.round(seconds / step) }, () => 1200 * Math.log2(motion.next()));
 }
 

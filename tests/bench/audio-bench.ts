@@ -2,7 +2,13 @@ import { soundingMidi } from "../../src/base/index.ts";
 import type { Count, Hertz, Seconds } from "../../src/base/index.ts";
 import { lineUpById } from "../../src/band/index.ts";
 import type { Dynamic } from "../../src/band/index.ts";
-import { NoteMaker, planVoicing, renderBlocks, renderPlan } from "../../src/audio/index.ts";
+import {
+  NoteMaker,
+  bandTimbre,
+  planVoicing,
+  renderBlocks,
+  renderPlan,
+} from "../../src/audio/index.ts";
 import type { Timbre } from "../../src/audio/index.ts";
 import type { Voicing } from "../../src/voicing/index.ts";
 
@@ -41,12 +47,16 @@ export function benchVoicing(shift: Count = 0): Voicing {
 /**
  * Measures how fast thirteen players with attack, scatter, vibrato, room and limiter render. Runs
  * alike in Node and in a page.
- * @param timbre - where partials and articulation come from
  * @param now - a clock in milliseconds
  * @param dynamic - how loud, mf unless given
+ * @param timbre - where partials and articulation come from, the band unless given
  * @returns speeds and the wait for the first block
  */
-export function audioBench(timbre: Timbre, now: () => number, dynamic: Dynamic = "mf"): AudioBench {
+export function audioBench(
+  now: () => number,
+  dynamic: Dynamic = "mf",
+  timbre: Timbre = bandTimbre,
+): AudioBench {
   const rate = 48000 as Hertz;
   const seconds = 10 as Seconds;
   const planAt = (shift: Count) =>
@@ -56,7 +66,7 @@ export function audioBench(timbre: Timbre, now: () => number, dynamic: Dynamic =
   let bestCached = 0;
   let warm = Infinity;
   for (let run = 0; run < CLOCK_RUNS; run++) {
-    const maker = new NoteMaker(timbre, rate);
+    const maker = new NoteMaker({ timbre });
     const start = now();
     renderBlocks(planAt(0), { maker }).next();
     if (run === 0) firstBlockMs = now() - start;
@@ -64,7 +74,7 @@ export function audioBench(timbre: Timbre, now: () => number, dynamic: Dynamic =
     renderBlocks(planAt(1), { maker }).next();
     warm = Math.min(warm, now() - other);
     const plan = planAt(0);
-    const fresh = new NoteMaker(timbre, rate);
+    const fresh = new NoteMaker({ timbre });
     const began = now();
     const sound = renderPlan(plan, { maker: fresh });
     const middle = now();

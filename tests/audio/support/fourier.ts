@@ -16,7 +16,7 @@ export function spectrumOf(
   length = samples.length - from,
 ): Spectrum {
   const size = 2 ** Math.floor(Math.log2(length));
-  const real = new Array<number>(size);
+  const real = new Float64Array(size);
   let windowPower = 0;
   for (let i = 0; i < size; i++) {
     const t = (2 * Math.PI * i) / size;
@@ -25,32 +25,38 @@ export function spectrumOf(
     windowPower += window * window;
     real[i] = window * samples[from + i]!;
   }
-  const [re, im] = transform(real, new Array<number>(size).fill(0));
+  const [re, im] = transform(real);
   const power = new Float64Array(size / 2);
   for (let k = 0; k < size / 2; k++)
     power[k] = (2 * (re[k]! ** 2 + im[k]! ** 2)) / (windowPower * size);
   return { power, binHz: sampleRate / size };
 }
 
-/** Recursive fast Fourier transform, the plainest form there is. */
-function transform(re: number[], im: number[]): [number[], number[]] {
-  const n = re.length;
-  if (n === 1) return [re, im];
-  const even = (_: number, i: number) => i % 2 === 0;
-  const odd = (_: number, i: number) => i % 2 === 1;
-  const [er, ei] = transform(re.filter(even), im.filter(even));
-  const [or, oi] = transform(re.filter(odd), im.filter(odd));
-  const outRe = new Array<number>(n);
-  const outIm = new Array<number>(n);
-  for (let k = 0; k < n / 2; k++) {
-    const c = Math.cos((2 * Math.PI * k) / n);
-    const s = -Math.sin((2 * Math.PI * k) / n);
-    const tr = c * or[k]! - s * oi[k]!;
-    const ti = c * oi[k]! + s * or[k]!;
-    outRe[k] = er[k]! + tr;
-    outIm[k] = ei[k]! + ti;
-    outRe[k + n / 2] = er[k]! - tr;
-    outIm[k + n / 2] = ei[k]! - ti;
+/** Fast Fourier transform, decimation in frequency, natural order in and out. */
+function transform(real: Float64Array): [Float64Array, Float64Array] {
+  const n = real.length;
+  const re = real.slice();
+  const im = new Float64Array(n);
+  for (let half = n / 2; half >= 1; half /= 2)
+    for (let k = 0; k < half; k++) {
+      const c = Math.cos((Math.PI * k) / half);
+      const s = -Math.sin((Math.PI * k) / half);
+      for (let a = k; a < n; a += 2 * half) {
+        const b = a + half;
+        const [dr, di] = [re[a]! - re[b]!, im[a]! - im[b]!];
+        re[a] = re[a]! + re[b]!;
+        im[a] = im[a]! + im[b]!;
+        re[b] = dr * c - di * s;
+        im[b] = dr * s + di * c;
+      }
+    }
+  const bits = Math.log2(n);
+  const [outRe, outIm] = [new Float64Array(n), new Float64Array(n)];
+  for (let k = 0; k < n; k++) {
+    let reversed = 0;
+    for (let bit = 0; bit < bits; bit++) reversed |= ((k >> bit) & 1) << (bits - 1 - bit);
+    outRe[reversed] = re[k]!;
+    outIm[reversed] = im[k]!;
   }
   return [outRe, outIm];
 }

@@ -19,11 +19,12 @@ export const standInTimbre: Timbre = {
     }));
   },
   articulationOf: () => ({
-    attack: 0.03 as Seconds,
-    release: 0.08 as Seconds,
-    vibratoRate: 5 as Hertz,
-    vibratoExtent: 20 as Cents,
-    vibratoOnset: 0.4 as Seconds,
-    breathLevel: -45 as Db,
+    attackSeconds: 0.03 as Seconds,
+    releaseSeconds: 0.08 as Seconds,
+    vibratoHz: 5 as Hertz,
+    vibratoCents: 20 as Cents,
+    vibratoDelaySeconds: 0.4 as Seconds,
+    noiseDb: -45 as Db,
+    decaySeconds: Infinity as Seconds,
   }),
 };
