@@ -1,0 +1,54 @@
+import type { Kept } from "../state/session.ts";
+import { withCompared, withKept, withName, withoutKept } from "../state/session.ts";
+import { page, session } from "../store.ts";
+import { announce } from "./announce.ts";
+import { take, wander } from "./steps.ts";
+
+/** Keeps the voicing in view. */
+export function keepThis(): void {
+  const { view } = page.getState();
+  if (view === null) return;
+  const made = session().made;
+  const name =
+    view.by === "map"
+      ? "Best here"
+      : made === null || view.by === "hand"
+        ? "By hand"
+        : capital(made.title);
+  take(withKept(session(), view.pitches, name));
+  announce(`Kept as ${session().kept.at(-1)?.letter ?? ""}.`);
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** Chooses a kept voicing for comparing, or not. */
+export function compare(letter: string): void {
+  wander(withCompared(session(), letter));
+}
+
+export function nameKept(letter: string, name: string): void {
+  take(withName(session(), letter, name), `name ${letter}`);
+}
+
+export function letGo(letter: string): void {
+  take(withoutKept(session(), letter));
+  announce(`${letter} is let go.`);
+}
+
+/** Brings a kept voicing back, with the question it answered. */
+export function showKept(kept: Kept): void {
+  take({
+    ...session(),
+    inquiry: kept.inquiry,
+    made: {
+      by: "kept",
+      pitches: kept.pitches,
+      moved: [],
+      from: kept.pitches,
+      title: kept.letter,
+    },
+    step: `show ${kept.letter}`,
+  });
+}

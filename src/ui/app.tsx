@@ -1,0 +1,34 @@
+import { usePageKeys } from "./page-keys.ts";
+import { Kept } from "./kept/kept.tsx";
+import { MapColumn } from "./map/map-column.tsx";
+import { Measures } from "./measures/measures.tsx";
+import { LiveRegion } from "./parts/live-region.tsx";
+import { EmptyQuestion } from "./strip/empty-question.tsx";
+import { QuestionStrip } from "./strip/question-strip.tsx";
+import { usePage } from "./store.ts";
+import { VoicingView } from "./voicing/voicing-view.tsx";
+
+/** The one screen. */
+export function App() {
+  usePageKeys();
+  const { chordText, melodyText } = usePage((state) => state.history.present.inquiry);
+  const isEmpty = chordText.trim() === "" && melodyText.trim() === "";
+  return (
+    <div className="page">
+      <QuestionStrip />
+      {isEmpty ? (
+        <EmptyQuestion />
+      ) : (
+        <>
+          <div className="side">
+            <MapColumn />
+            <Kept />
+          </div>
+          <VoicingView />
+          <Measures />
+        </>
+      )}
+      <LiveRegion />
+    </div>
+  );
+}

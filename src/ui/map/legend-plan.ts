@@ -1,0 +1,71 @@
+import type { AtlasCell } from "../../voicing/index.ts";
+import { wrapWords } from "../words/wrap-words.ts";
+import type { MapPlan } from "./map-plan.ts";
+
+/** Sizes of the legend in the map's corner, CSS pixels; the style sheet sets the same. */
+export const legendSizes = {
+  left: 32,
+  line: 16,
+  between: 3,
+  rampWidth: 130,
+  rampHeight: 46,
+  letter: 6.2,
+  sign: 24,
+  /** Narrower than this nothing is written. */
+  leastWidth: 90,
+} as const;
+
+/** One entry of the legend: its label broken into lines. */
+export interface LegendEntry {
+  readonly letter: string;
+  readonly lines: readonly string[];
+}
+
+/** The legend in the corner, or null where it does not fit. */
+export interface LegendPlan {
+  readonly entries: readonly LegendEntry[];
+}
+
+/**
+ * Fits the list of textbook voicings and the ramp into the map's empty corner, narrow and many,
+ * line by line, so that no line touches a place.
+ * @param cells - all cells of the map, whatever their number of players
+ * @param plan - where they lie
+ * @param points - letters and labels
+ * @returns labels broken to the room beside them; null where it does not fit
+ */
+export function legendPlan(
+  cells: readonly AtlasCell[],
+  plan: MapPlan,
+  points: readonly { readonly letter: string; readonly label: string }[],
+): LegendPlan | null {
+  const { left, line, between, rampWidth, rampHeight, letter, sign, leastWidth } = legendSizes;
+  const free = (top: number, bottom: number) => freeWidth(cells, plan, top, bottom) - left;
+  let y = 0;
+  if (free(y, y + line) < leastWidth * 1.6) return null;
+  y += line + between;
+  const entries: LegendEntry[] = [];
+  for (const point of points) {
+    const room = free(y, y + 2 * line) - sign;
+    if (room < leastWidth) return null;
+    const lines = wrapWords(point.label, Math.floor(room / letter));
+    entries.push({ letter: point.letter, lines });
+    y += lines.length * line + between;
+  }
+  return free(y, y + rampHeight) >= rampWidth ? { entries } : null;
+}
+
+/** Free width from the left edge of the map in a horizontal stretch. */
+function freeWidth(
+  cells: readonly AtlasCell[],
+  plan: MapPlan,
+  top: number,
+  bottom: number,
+): number {
+  let width = plan.width;
+  for (const { key } of cells) {
+    const y = plan.yOf(key.notes);
+    if (y < bottom && y + plan.placeHeight > top) width = Math.min(width, plan.xOf(key.span) - 6);
+  }
+  return width;
+}

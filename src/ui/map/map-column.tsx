@@ -1,0 +1,83 @@
+import { useMemo, useState } from "react";
+import { useMedia, useSize } from "../parts/use-size.ts";
+import { usePage } from "../store.ts";
+import { deskSizes, mapPlan, touchSizes } from "./map-plan.ts";
+import { EmptyPlaceWords, EmptyMapWords } from "./empty-words.tsx";
+import { LayerChoice } from "./layer-choice.tsx";
+import { MapLegend } from "./map-legend.tsx";
+import { MapTable } from "./map-table.tsx";
+import { MapView, placeText } from "./map-view.tsx";
+import { PlayersRow } from "./players-row.tsx";
+import { SearchProgress } from "./search-progress.tsx";
+import { ShadePick } from "./shade-pick.tsx";
+
+/** The map of textures with its controls. */
+export function MapColumn() {
+  const answer = usePage((state) => state.answer);
+  const view = usePage((state) => state.view);
+  const hovered = usePage((state) => state.hovered);
+  const [isTable, setTable] = useState(false);
+  const key = hovered ?? view?.report.cell;
+  return (
+    <section className="map" aria-labelledby="map-title">
+      <div className="row map-head">
+        <h2 id="map-title">Map</h2>
+        <p className="map-place">{key === undefined ? "" : placeText(key)}</p>
+        <button
+          type="button"
+          className="link push"
+          aria-pressed={isTable}
+          onClick={() => setTable(!isTable)}
+        >
+          {isTable ? "As a map" : "As a table"}
+        </button>
+      </div>
+      <div className="row map-layer">
+        <LayerChoice />
+        <ShadePick />
+      </div>
+      <p id="map-keys" className="unseen">
+        Arrow keys walk to narrower, wider, more and fewer notes; page up and page down change the
+        players; Enter sounds the place; shift and an arrow step onto empty places, which say why
+        they are empty.
+      </p>
+      <SearchProgress />
+      {answer !== null && view !== null && (isTable ? <MapTable /> : <MapLattice />)}
+      <EmptyMapWords />
+      <EmptyPlaceWords />
+      <PlayersRow />
+    </section>
+  );
+}
+
+/** The lattice in the room at hand, with its legend in the empty corner or below. */
+function MapLattice() {
+  const answer = usePage((state) => state.answer);
+  const view = usePage((state) => state.view);
+  const isTouch = useMedia("(max-width: 767px)");
+  const [ref, size] = useSize<HTMLDivElement>({ width: 460, height: 400 });
+  const plan = useMemo(() => {
+    const keys = (answer?.map.cells ?? []).map((cell) => cell.key);
+    const placed = (answer?.references ?? []).map((point) => point.report.cell);
+    const all = [...keys, ...placed];
+    return mapPlan(
+      all.map((key) => key.span),
+      all.map((key) => key.notes),
+      { width: size.width, ...(isTouch ? touchSizes : deskSizes) },
+    );
+  }, [answer, size.width, isTouch]);
+  if (answer === null || view === null || answer.map.cells.length === 0) return null;
+  return (
+    <div className="lattice-room" ref={ref}>
+      <div className="lattice-scroll">
+        <MapView answer={answer} view={view} plan={plan} />
+      </div>
+      <MapLegend
+        answer={answer}
+        plan={plan}
+        players={view.report.cell.players}
+        isInside={!isTouch}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,49 @@
+import type { FieldProblem, InquiryField } from "../../explore/index.ts";
+import { askChord, askLineUp, askMelody, freePlayers } from "../actions/ask.ts";
+import { WarnSign } from "../parts/warn-sign.tsx";
+import { usePage } from "../store.ts";
+import { chordWithSigns, withSigns } from "../words/signs.ts";
+
+/** Id of the sentence about a field, for the field's description. */
+export function problemId(field: InquiryField): string {
+  return `problem-${field}`;
+}
+
+/** What is wrong with the question: at the field, one sentence, up to three ways on. */
+export function FieldProblems() {
+  const problems = usePage((state) => state.problems);
+  if (problems.length === 0) return null;
+  return (
+    <div className="problems" role="alert">
+      {problems.map((problem) => (
+        <OneProblem key={problem.field + problem.code} problem={problem} />
+      ))}
+    </div>
+  );
+}
+
+function OneProblem({ problem }: { readonly problem: FieldProblem }) {
+  const ways = (problem.suggestions ?? []).slice(0, 3);
+  return (
+    <div className="problem" id={problemId(problem.field)}>
+      <WarnSign />
+      <p>{withSigns(problem.message)}</p>
+      {ways.map((way) => (
+        <button key={way} type="button" className="act" onClick={() => takeWay(problem.field, way)}>
+          {problem.field === "chord" ? chordWithSigns(way) : withSigns(way)}
+        </button>
+      ))}
+      {problem.field === "locks" && (
+        <button type="button" className="act" onClick={() => freePlayers("all", "free everybody")}>
+          Free everybody
+        </button>
+      )}
+    </div>
+  );
+}
+
+function takeWay(field: InquiryField, way: string): void {
+  if (field === "chord") askChord(way, false);
+  else if (field === "melody") askMelody(way, false);
+  else if (field === "line-up") askLineUp(way);
+}

@@ -1,0 +1,56 @@
+import type { KeyboardEvent } from "react";
+import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
+import { askMelody, pickMelody } from "../actions/ask.ts";
+import { endTyping } from "../actions/steps.ts";
+import { soundingMidi } from "../../base/index.ts";
+import { usePage } from "../store.ts";
+import { problemId } from "./field-problem.tsx";
+import { KeyboardPicker } from "./keyboard-picker.tsx";
+import { SmallStaff, StaffPicker } from "./staff-picker.tsx";
+
+/** The melody note: typed, stepped with the arrow keys, or picked on a staff or a keyboard. */
+export function MelodyField() {
+  const text = usePage((state) => state.history.present.inquiry.melodyText);
+  const isBad = usePage((state) => state.problems.some((problem) => problem.field === "melody"));
+  const lead = usePage((state) => state.answer?.asked.question.lead);
+  const keyed = (event: KeyboardEvent) => {
+    const by = { ArrowUp: 1, ArrowDown: -1, PageUp: 12, PageDown: -12 }[event.key];
+    if (by === undefined || lead === undefined || isBad) return;
+    event.preventDefault();
+    const to = lead + by;
+    if (to >= 24 && to <= 108) pickMelody(soundingMidi(to));
+  };
+  return (
+    <div className={isBad ? "field field-melody field-bad" : "field field-melody"}>
+      <label htmlFor="melody">Melody, sounding</label>
+      <div className="row melody-line">
+        <input
+          id="melody"
+          className="loud"
+          value={text}
+          placeholder="D5"
+          spellCheck={false}
+          autoComplete="off"
+          maxLength={8}
+          aria-invalid={isBad}
+          title="A letter and an octave, C4 is middle C; arrow keys step it"
+          {...(isBad ? { "aria-describedby": problemId("melody") } : {})}
+          onChange={(event) => askMelody(event.target.value)}
+          onBlur={endTyping}
+          onKeyDown={keyed}
+        />
+        <DialogTrigger>
+          <Button className="melody-open" aria-label="Pick the melody note on a staff or keyboard">
+            <SmallStaff sounding={lead} />
+          </Button>
+          <Popover className="pop melody-pop" placement="bottom start">
+            <Dialog className="melody-dialog" aria-label="Pick the melody note">
+              <StaffPicker />
+              <KeyboardPicker />
+            </Dialog>
+          </Popover>
+        </DialogTrigger>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,53 @@
+import { askOption } from "../actions/ask.ts";
+import { takeAgain, takeBack } from "../actions/steps.ts";
+import { undoLimit, usePage } from "../store.ts";
+import { HelpSheet } from "./help-sheet.tsx";
+import { RulesSheet } from "./rules-sheet.tsx";
+
+/** Rules, undo and help. */
+export function StripTools() {
+  const back = usePage((state) => state.history.past.length);
+  const forth = usePage((state) => state.history.future.length);
+  const step = usePage((state) => state.history.present.step);
+  return (
+    <div className="strip-part strip-tools">
+      <span className="quiet" title={`Up to ${undoLimit} steps can be taken back`}>
+        Undo {back}, redo {forth}.
+      </span>
+      <span className="row">
+        <RulesSheet />
+        <BassSwitch />
+      </span>
+      <span className="row">
+        <button
+          type="button"
+          className="link"
+          disabled={back === 0}
+          title={back === 0 ? undefined : `Take back: ${step}`}
+          onClick={takeBack}
+        >
+          Undo
+        </button>
+        <button type="button" className="link" disabled={forth === 0} onClick={takeAgain}>
+          Redo
+        </button>
+        <HelpSheet />
+      </span>
+    </div>
+  );
+}
+
+/** Who has the root: a bass player below the horns, or the lowest horn. */
+function BassSwitch() {
+  const bassSounds = usePage((state) => state.history.present.inquiry.bassSounds);
+  return (
+    <button
+      type="button"
+      className="link"
+      title="A bass player sounds the root below the horns; press to give it to the lowest horn, or back"
+      onClick={() => askOption("bassSounds", !bassSounds, "root by the bass")}
+    >
+      {bassSounds ? "Root by the bass" : "Root by a horn"}
+    </button>
+  );
+}

@@ -1,0 +1,210 @@
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
+import { abandonDrag, dragTo, dropToken, move, nudge, selectPlayer } from "../actions/edit.ts";
+import { hearPlayer, hearView } from "../actions/hear.ts";
+import { toggleFixed } from "../actions/roles.ts";
+import type { Answer, InView } from "../state/page-state.ts";
+import { page, usePage } from "../store.ts";
+import { withSigns } from "../words/signs.ts";
+import { ladderSizes, type LadderPlan, type PlacedToken } from "./ladder-plan.ts";
+import { flagPath, placeFlag } from "./place-flag.ts";
+import { RungLabels, Rungs } from "./rungs.tsx";
+import { Token } from "./token.tsx";
+import { tokenRemark } from "./token-remark.ts";
+import { tokenSpoken } from "./token-spoken.ts";
+import { Zones } from "./zones.tsx";
+
+/** Players as tokens on a vertical pitch scale, with registers behind them; rungs lead. */
+export function Ladder(props: {
+  readonly answer: Answer;
+  readonly view: InView;
+  readonly plan: LadderPlan;
+  readonly width: number;
+  readonly left: number;
+}) {
+  const { answer, view, plan, width, left } = props;
+  const { lead } = answer.asked.question;
+  const pointed = usePage((state) => state.pointed);
+  return (
+    <svg
+      className="ladder"
+      viewBox={`0 0 ${width} ${plan.height}`}
+      width={width}
+      height={plan.height}
+      role="group"
+      aria-label={`Ladder: ${view.report.cell.players} players on ${view.report.cell.notes} notes. Arrow keys move a player up and down, and go from player to player.`}
+      data-testid="ladder"
+    >
+      <Zones plan={plan} />
+      <Rungs plan={plan} lead={lead} pointed={pointed?.notes ?? []} />
+      <RungLabels plan={plan} nameOf={answer.asked.nameOf} lead={lead} left={left} />
+      <text className="shelf-word" x={left - 8} y={plan.shelfY + 4} textAnchor="end">
+        {plan.tokens.some((token) => token.pitch === null) ? "resting" : ""}
+      </text>
+      <Ghost plan={plan} />
+      <Tokens answer={answer} view={view} plan={plan} width={width} />
+    </svg>
+  );
+}
+
+/** Where the player moved last came from. */
+function Ghost({ plan }: { readonly plan: LadderPlan }) {
+  const made = usePage((state) => state.history.present.made);
+  const isDragging = usePage((state) => state.drag !== null);
+  const moved = made?.by === "hand" ? made.moved[made.moved.length - 1] : undefined;
+  const token = plan.tokens.find((candidate) => candidate.player.id === moved);
+  const from = moved === undefined ? undefined : made?.from[moved];
+  if (token === undefined || from === undefined || token.pitch === null || isDragging) return null;
+  if (from === token.pitch) return null;
+  const y = plan.yOf(from);
+  const half = ladderSizes.token / 2;
+  const sign = token.y < y ? -1 : 1;
+  const x = token.x + token.width * 0.35;
+  const tip = token.y - sign * (half + 5);
+  const isFar = Math.abs(token.y - y) > 2 * half + 8;
+  return (
+    <g className="ghost" aria-hidden="true">
+      <rect x={token.x} y={y - half} width={token.width} height={ladderSizes.token} />
+      {isFar && (
+        <path d={`M${x},${y + sign * half}V${tip}m-4,${-sign * 6}l4,${sign * 6}l4,${-sign * 6}`} />
+      )}
+    </g>
+  );
+}
+
+/** All tokens: one tab stop, arrows inside. */
+function Tokens(props: {
+  readonly answer: Answer;
+  readonly view: InView;
+  readonly plan: LadderPlan;
+  readonly width: number;
+}) {
+  const { answer, view, plan, width } = props;
+  const { question } = answer.asked;
+  const chosen = usePage((state) => state.selectedPlayer);
+  const pointed = usePage((state) => state.pointed);
+  const locks = usePage((state) => state.history.present.inquiry.locks);
+  const group = useRef<SVGGElement>(null);
+  const { dragged, onPointerDown } = useTokenDrag(plan);
+  const order = question.players.map((player) => player.id);
+  const stop = chosen !== null && order.includes(chosen) ? chosen : order[0];
+  const focus = (id: string | undefined) =>
+    group.current?.querySelector<SVGGElement>(`[data-player="${id ?? ""}"]`)?.focus();
+  const sorted = [...plan.tokens].sort(
+    (a, b) => order.indexOf(a.player.id) - order.indexOf(b.player.id),
+  );
+  const flagged = sorted.find((token) => token.player.id === chosen);
+  return (
+    <g className="tokens" ref={group}>
+      {sorted.map((token, index) => {
+        const { id } = token.player;
+        const remark =
+          token.pitch === null ? null : tokenRemark(token.player, token.pitch, view.report.broken);
+        return (
+          <Token
+            key={id}
+            token={token}
+            look={{
+              isChosen: id === chosen,
+              isStop: id === stop,
+              isFixed: locks.some((lock) => lock.playerId === id),
+              isPointedAt: pointed?.playerIds.includes(id) ?? false,
+              isDragged: id === dragged,
+              remark,
+              spoken: tokenSpoken(token, answer.asked.nameOf, remark, locks),
+            }}
+            onFocus={() => selectPlayer(id)}
+            onPointerDown={(event) => onPointerDown(event, token)}
+            onKeyDown={(event) =>
+              keyOnToken(event, id, (by) =>
+                focus(order[(index + by + order.length) % order.length]),
+              )
+            }
+          />
+        );
+      })}
+      {flagged !== undefined && dragged === null && (
+        <TokenFlag token={flagged} plan={plan} view={view} width={width} />
+      )}
+    </g>
+  );
+}
+
+function keyOnToken(event: KeyboardEvent, id: string, go: (by: number) => void): void {
+  const size = event.shiftKey ? "semitone" : "note";
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  if (event.key === "ArrowUp") nudge(id, 1, size);
+  else if (event.key === "ArrowDown") nudge(id, -1, size);
+  else if (event.key === "ArrowRight") go(1);
+  else if (event.key === "ArrowLeft") go(-1);
+  else if (event.key === "Delete" || event.key === "Backspace") move(id, null);
+  else if (event.key === "Enter") hearPlayer(id);
+  else if (event.key === " ") hearView("again");
+  else if (event.key.toLowerCase() === "f") toggleFixed(id);
+  else return;
+  event.preventDefault();
+}
+
+/** Takes a token along under the finger; it snaps from semitone to semitone. */
+function useTokenDrag(plan: LadderPlan) {
+  const [dragged, setDragged] = useState<string | null>(null);
+  const onPointerDown = (event: PointerEvent<SVGGElement>, token: PlacedToken) => {
+    if (event.button !== 0) return;
+    const { id } = token.player;
+    const element = event.currentTarget;
+    const svg = element.ownerSVGElement;
+    if (svg === null) return;
+    selectPlayer(id);
+    element.setPointerCapture(event.pointerId);
+    const startY = event.clientY;
+    // The scale stays as it was when the token was taken, whatever the drag adds to it.
+    const { pitchAt } = plan;
+    const offset = token.y - (event.clientY - svg.getBoundingClientRect().top);
+    let isDrag = false;
+    const moved = (to: globalThis.PointerEvent) => {
+      if (!isDrag && Math.abs(to.clientY - startY) < 5) return;
+      isDrag = true;
+      setDragged(id);
+      dragTo(id, pitchAt(to.clientY - svg.getBoundingClientRect().top + offset));
+    };
+    const ended = (end: globalThis.PointerEvent) => {
+      element.removeEventListener("pointermove", moved);
+      element.removeEventListener("pointerup", ended);
+      element.removeEventListener("pointercancel", ended);
+      setDragged(null);
+      if (!isDrag) return;
+      if (end.type === "pointercancel") abandonDrag();
+      else dropToken(id);
+      hearView("again");
+    };
+    element.addEventListener("pointermove", moved);
+    element.addEventListener("pointerup", ended);
+    element.addEventListener("pointercancel", ended);
+  };
+  return { dragged, onPointerDown };
+}
+
+/** The one flag that is open: at the chosen token, if there is something to say. */
+function TokenFlag(props: {
+  readonly token: PlacedToken;
+  readonly plan: LadderPlan;
+  readonly view: InView;
+  readonly width: number;
+}) {
+  const { token, plan, view, width } = props;
+  if (token.pitch === null) return null;
+  const remark = tokenRemark(token.player, token.pitch, view.report.broken);
+  if (remark === null) return null;
+  const name = page.getState().answer?.asked.nameOf(token.pitch).name ?? "";
+  const text = remark.kind === "register" ? `${withSigns(name)}: ${remark.text}` : remark.text;
+  const flag = placeFlag(token, text, plan.tokens, { width, height: plan.height });
+  return (
+    <g className={remark.kind === "broken" ? "flag flag-broken" : "flag"} aria-hidden="true">
+      <path d={flagPath(flag)} />
+      {flag.lines.map((line, index) => (
+        <text key={line} x={flag.x + 7} y={flag.y + 16 + 16 * index}>
+          {line}
+        </text>
+      ))}
+    </g>
+  );
+}

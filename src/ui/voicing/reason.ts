@@ -1,0 +1,39 @@
+import type { Cost } from "../../voicing/index.ts";
+
+/** One part of a reason: a cost in words, with its number. */
+export interface ReasonPart {
+  readonly text: string;
+  readonly value: number;
+}
+
+/** Why a voicing costs what it does, against the best of its texture. */
+export interface Reason {
+  /** How much more than the best here; null when there is no best to compare with. */
+  readonly over: number | null;
+  /** Parts that add up to `over`, dearest first; or to the whole cost where `over` is 0 or null. */
+  readonly parts: readonly ReasonPart[];
+}
+
+/**
+ * Compares a voicing's cost with the best of the same texture, term by term.
+ * @param cost - cost of the voicing
+ * @param best - cost of the best of the same texture; null when that texture has none
+ * @returns parts that add up to the number
+ */
+export function reasonFor(cost: Cost, best: Cost | null): Reason {
+  const over = best === null ? null : cost.total - best.total;
+  const parts = best === null || over === 0 ? cost.terms : differences(cost, best);
+  return { over, parts: [...parts].sort((a, b) => Math.abs(b.value) - Math.abs(a.value)) };
+}
+
+/** Terms of one cost that the other does not have, and the other way round with a minus. */
+function differences(cost: Cost, best: Cost): readonly ReasonPart[] {
+  const sums = new Map<string, ReasonPart>();
+  const add = (text: string, value: number, key: string) => {
+    const before = sums.get(key)?.value ?? 0;
+    sums.set(key, { text, value: before + value });
+  };
+  for (const { id, text, value } of best.terms) add(text, -value, `${id} ${text}`);
+  for (const { id, text, value } of cost.terms) add(text, value, `${id} ${text}`);
+  return [...sums.values()].filter((part) => part.value !== 0);
+}
