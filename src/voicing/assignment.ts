@@ -92,8 +92,9 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
   const noteUp = new Int32Array(size);
   const isFresh = new Uint8Array(sections * size);
   const isNext = new Uint8Array(sections * size);
-  // Distances to a target for the tie-break: (section, note) nodes, notes, rest, out.
-  const nodes = sections * size + size + 2;
+  // Nodes of the tie-break: (section, note), notes, the resting players of each section, the
+  // resting players of all, out.
+  const nodes = sections * size + size + sections + 2;
   const away = new Int32Array(nodes);
   const next = new Int32Array(nodes);
   const by = new Int32Array(nodes);
@@ -336,7 +337,8 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
   }
 
   const restNode = sections * size + size;
-  const outNode = restNode + 1;
+  const allRestNode = restNode + sections;
+  const outNode = allRestNode + 1;
 
   function lower(node: number, value: number): boolean {
     if (value >= potential[node]!) return false;
@@ -352,15 +354,19 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
       const s = sectionOf[p]!;
       const a = place[p]!;
       const row = p * size;
-      const from = a < 0 ? restNode : s * size + a;
-      const start = a < 0 ? startCost(s) : 0;
-      if (start === far) continue;
-      const base = potential[from]! + (a < 0 ? start : -cost[row + a]!);
+      const from = a < 0 ? restNode + s : s * size + a;
+      const base = potential[from]! - (a < 0 ? 0 : cost[row + a]!);
       for (let j = 0; j < notes; j++) {
         const c = cost[row + j]!;
         if (c !== far && j !== a && lower(s * size + j, base + c)) changed = true;
       }
-      if (a >= 0 && heldTo[p]! < 0 && !isLastNeeded(s) && lower(restNode, base)) changed = true;
+      if (a >= 0 && lower(restNode + s, base)) changed = true;
+    }
+    for (let s = 0; s < sections; s++) {
+      if (!isLastNeeded(s) && sectionSize[s]! > 0)
+        if (lower(allRestNode, potential[restNode + s]!)) changed = true;
+      const start = startCost(s);
+      if (start !== far && lower(restNode + s, potential[allRestNode]! + start)) changed = true;
     }
     for (let j = 0; j < notes; j++) {
       const note = noteNode + j;
@@ -382,7 +388,7 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
     const a = place[p]!;
     const at = sectionOf[p]! * size;
     const row = p * size;
-    const from = a < 0 ? restNode : at + a;
+    const from = a < 0 ? restNode + sectionOf[p]! : at + a;
     const base = potential[from]! - (a < 0 ? 0 : cost[row + a]!);
     const end = a < 0 ? notes : a;
     for (let j = 0; j < end; j++)
@@ -406,18 +412,24 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
       const s = sectionOf[p]!;
       const a = place[p]!;
       const row = p * size;
-      const from = a < 0 ? restNode : s * size + a;
+      const from = a < 0 ? restNode + s : s * size + a;
       const base = a < 0 ? 0 : -cost[row + a]!;
       for (let j = 0; j < notes; j++) {
         const c = cost[row + j]!;
         if (c === far || j === a) continue;
         const to = s * size + j;
-        const start = a < 0 ? startCost(s) : 0;
-        if (away[to] !== far && start !== far && offer(from, base + c + start + away[to]!, to, p))
-          changed = true;
+        if (away[to] !== far && offer(from, base + c + away[to]!, to, p)) changed = true;
       }
-      if (a >= 0 && away[restNode] !== far && !isLastNeeded(s))
-        if (offer(from, base + away[restNode]!, restNode, p)) changed = true;
+      if (a >= 0 && away[restNode + s] !== far)
+        if (offer(from, base + away[restNode + s]!, restNode + s, p)) changed = true;
+    }
+    for (let s = 0; s < sections; s++) {
+      const rest = restNode + s;
+      if (!isLastNeeded(s) && sectionSize[s]! > 0 && away[allRestNode] !== far)
+        if (offer(rest, away[allRestNode]!, allRestNode, -1)) changed = true;
+      const start = startCost(s);
+      if (start !== far && away[rest] !== far)
+        if (offer(allRestNode, away[rest]! + start, rest, -1)) changed = true;
     }
     for (let j = 0; j < notes; j++) {
       const note = noteNode + j;
@@ -444,13 +456,10 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
     while (node !== target) {
       const to = next[node]!;
       const p = by[node]!;
-      if (p >= 0) {
-        const wasResting = place[p]! < 0;
-        place[p] = to === restNode ? -1 : to % size;
-        const s = sectionOf[p]!;
-        if (wasResting) sectionSize[s] = sectionSize[s]! + 1;
-        if (to === restNode) sectionSize[s] = sectionSize[s]! - 1;
-      } else if (node < noteNode) countInSection(Math.floor(node / size), node % size, 1);
+      if (p >= 0) place[p] = to >= restNode ? -1 : to % size;
+      else if (to === allRestNode) sectionSize[node - restNode] = sectionSize[node - restNode]! - 1;
+      else if (node === allRestNode) sectionSize[to - restNode] = sectionSize[to - restNode]! + 1;
+      else if (node < noteNode) countInSection(Math.floor(node / size), node % size, 1);
       else if (to < noteNode) countInSection(Math.floor(to / size), to % size, -1);
       else if (to === outNode) countOnNote(node - noteNode, 1);
       else countOnNote(to - noteNode, -1);
@@ -469,10 +478,8 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
       const a = place[p]!;
       if (a === 0 || heldTo[p]! >= 0) continue;
       const s = sectionOf[p]!;
-      // A player entering from rest may not change a section that is full or must not be empty.
-      if (a < 0 && startCost(s) !== 0) continue;
       if (!mayMoveUp(p)) continue;
-      const target = a < 0 ? restNode : s * size + a;
+      const target = a < 0 ? restNode + s : s * size + a;
       away.fill(far);
       away[target] = 0;
       let goesOn = true;
@@ -485,7 +492,6 @@ export function createAssigner(instance: Instance, costs: Int32Array): Assigner 
         if (c === far || rest === far || base + c + rest !== 0) continue;
         followMoves(s * size + j, target);
         place[p] = j;
-        if (a < 0) sectionSize[s] = sectionSize[s]! + 1;
         break;
       }
     }

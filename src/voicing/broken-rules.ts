@@ -1,16 +1,7 @@
 import type { SoundingMidi } from "../base/index.ts";
-import {
-  assumedBassUnder,
-  groupsFor,
-  harmonyOf,
-  isBadNinth,
-  isBottomTooLow,
-  isLowColour,
-  mayPlay,
-  underLimit,
-  widestGapOver,
-  type Harmony,
-} from "./instance.ts";
+import { groupsFor, harmonyOf, type Harmony } from "./harmony.ts";
+import { isBadNinth, isBottomTooLow, isLowColour, mayPlay, widestGapOver } from "./rules.ts";
+import { assumedBassUnder, underLimit } from "./stack-costs.ts";
 import { isLine, withoutOctaveAbove } from "./explain.ts";
 import { stackOf } from "./stack.ts";
 import { intervalWord, nameIn } from "./words.ts";

@@ -1,21 +1,20 @@
 import { quantity, type SoundingMidi } from "../base/index.ts";
 import { costOfHome, costOfLevel, instrumentOf, type Player } from "../band/index.ts";
+import { harmonyOf, type Harmony } from "./harmony.ts";
+import { registerCostOf } from "./rules.ts";
 import {
   assumedBassUnder,
   bottomCostOf,
   copyCostOf,
   gapCost,
-  harmonyOf,
   lowTensionCost,
-  registerCostOf,
   rootInsideCost,
   sharedInSectionCostOf,
   sharedNoteCostOf,
   tenorZoneCost,
   toneUnderLeadCost,
   underLimit,
-  type Harmony,
-} from "./instance.ts";
+} from "./stack-costs.ts";
 import { doubleMinorNinth, lowIntervalCost } from "./stack-cost-table.ts";
 import { stackOf } from "./stack.ts";
 import { countWord, intervalWord, nameIn, roleWord } from "./words.ts";

@@ -3,6 +3,7 @@ export { stackOf } from "./stack.ts";
 export { allRules, ruleTable, type RuleRow } from "./rule-table.ts";
 export { bestOfCell, searchAtlas, type SearchOptions } from "./search.ts";
 export { emptiedBy } from "./emptied-by.ts";
+export { printProblem, type PrintedProblem } from "./problem.ts";
 export { costOf, isLine } from "./explain.ts";
 export { brokenRules } from "./broken-rules.ts";
 export { remarksOn, voicingOf } from "./voicing-of.ts";

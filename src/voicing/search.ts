@@ -96,7 +96,7 @@ function beginWork(question: Question, instance: Instance, options: SearchOption
 }
 
 /** The question with everyone outside the asked sections resting. */
-function restrictedTo(
+export function restrictedTo(
   question: Question,
   sections: readonly SectionId[] | undefined,
 ): Result<Question> {

@@ -66,7 +66,7 @@ export function createSectionedAssigner(
   const assigner = createAssigner(instance, costs);
   const ownCosts = createOwnCosts(instance, costs, members);
   const setsByNotes: (readonly number[])[] = [];
-  let chosen: AssignmentLimits | null = null;
+  let chosen: AssignmentLimits[] = [];
 
   /** Sets of positions a section may sound, for a stack of n notes. */
   function setsFor(notes: number): readonly number[] {
@@ -138,7 +138,14 @@ export function createSectionedAssigner(
     };
   }
 
-  function search(stack: Int32Array, notes: number, k: number, limit: number): number {
+  /** Keeps every choice of sets that reaches the best value, when `withEquals` is asked for. */
+  function search(
+    stack: Int32Array,
+    notes: number,
+    k: number,
+    limit: number,
+    withEquals: boolean,
+  ): number {
     const whole = 2 ** notes - 1;
     const parts = members.map((_, s) => partsOf(s, stack, notes));
     const leastOf = leastByPlayers(parts, members, k);
@@ -146,24 +153,26 @@ export function createSectionedAssigner(
     const sets = new Int32Array(sections);
     const cover = new Int32Array(notes);
     const tried = new Set<string>();
-    let best = limit === cannot ? cannot : limit + 1;
-    chosen = null;
+    // With equals, bounds must exceed the best to be thrown out: one more than what is known.
+    const slack = withEquals ? 1 : 0;
+    let best = limit === cannot ? cannot : limit + 1 - slack;
+    chosen = [];
 
     function tryChoice(bound: number): void {
       cover.fill(0);
       for (let s = 0; s < sections; s++)
         for (let j = 0; j < notes; j++) cover[j] = cover[j]! + ((sets[s]! >> j) & 1);
-      if (bound + sharingAtLeast(stack, notes, cover, k) >= best) return;
+      if (bound + sharingAtLeast(stack, notes, cover, k) >= best + slack) return;
       const name = sets.join();
       if (tried.has(name)) return;
       tried.add(name);
       const limits = limitsFor(sets, notes);
       assigner.solve(stack, notes, limits, k);
       const value = assigner.values[k]!;
-      if (value < best) {
-        best = value;
-        chosen = limits;
-      }
+      if (value === cannot || value >= best + slack) return;
+      if (value < best) chosen = [];
+      best = value;
+      chosen.push(limits);
     }
 
     function choose(s: number, left: number, covered: number, bound: number): void {
@@ -173,7 +182,7 @@ export function createSectionedAssigner(
       }
       const restLeast = leastOf[s + 1]!;
       const restBound = restLeast[left]!;
-      if (!allMustSound && restBound !== cannot && bound + restBound + sharing < best) {
+      if (!allMustSound && restBound !== cannot && bound + restBound + sharing < best + slack) {
         sets[s] = 0;
         choose(s + 1, left, covered, bound);
       }
@@ -181,8 +190,8 @@ export function createSectionedAssigner(
         if (part.players > left) continue;
         const after = restLeast[left - part.players]!;
         if (after === cannot) continue;
-        if (bound + part.bound + sharing >= best) break;
-        if (bound + part.bound + after + sharing >= best) continue;
+        if (bound + part.bound + sharing >= best + slack) break;
+        if (bound + part.bound + after + sharing >= best + slack) continue;
         sets[s] = part.set;
         choose(s + 1, left - part.players, covered | part.set, bound + part.bound);
       }
@@ -190,7 +199,7 @@ export function createSectionedAssigner(
     }
 
     choose(0, k, 0, 0);
-    return chosen ? best : cannot;
+    return chosen.length > 0 ? best : cannot;
   }
 
   /** N1 at least, whatever the sections do. */
@@ -199,13 +208,26 @@ export function createSectionedAssigner(
   }
 
   return {
-    best: search,
+    best: (stack, notes, players, limit) => search(stack, notes, players, limit, false),
     placesFor(stack, notes, players) {
-      if (search(stack, notes, players, cannot) === cannot || !chosen)
-        throw new RangeError("this stack has no assignment of the layer");
-      return assigner.placesFor(stack, notes, chosen, players);
+      const value = search(stack, notes, players, cannot, false);
+      search(stack, notes, players, value, true);
+      const options = chosen.map((limits) => assigner.placesFor(stack, notes, limits, players));
+      const first = options.sort(inOrder)[0];
+      if (!first) throw new RangeError("this stack has no assignment of the layer");
+      return first;
     },
   };
+}
+
+/** Players in order, higher notes first, rest last. */
+function inOrder(a: Int32Array, b: Int32Array): number {
+  for (let p = 0; p < a.length; p++) {
+    const left = a[p]! < 0 ? cannot : a[p]!;
+    const right = b[p]! < 0 ? cannot : b[p]!;
+    if (left !== right) return left - right;
+  }
+  return 0;
 }
 
 function collectSets(

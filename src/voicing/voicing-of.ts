@@ -1,5 +1,5 @@
 import { quantity, type SoundingMidi } from "../base/index.ts";
-import { harmonyOf } from "./instance.ts";
+import { harmonyOf } from "./harmony.ts";
 import type { AtlasCell, Placement, Question, Voicing } from "./voicing-types.ts";
 
 /**

@@ -29,7 +29,7 @@ const placeOfRole: Readonly<Partial<Record<ToneRole, Category>>> = {
 };
 
 /** The tone each place is named after in this chord: 6 in a C6, ♭5 in a half-diminished chord. */
-function basicTones(chord: Chord): ReadonlyMap<Category, AboveRoot> {
+function namingTones(chord: Chord): ReadonlyMap<Category, AboveRoot> {
   const basics = new Map<Category, AboveRoot>();
   const own = chord.tones.filter(({ kind }) => kind === "stated" || kind === "implied");
   for (const { role, aboveRoot } of own) {
@@ -40,16 +40,6 @@ function basicTones(chord: Chord): ReadonlyMap<Category, AboveRoot> {
   const third = own.find(({ aboveRoot }) => categoryRows[chord.family].third.includes(aboveRoot));
   if (third && !basics.has("third")) basics.set("third", third.aboveRoot);
   return basics;
-}
-
-/**
- * The tone a place of the chord is named after.
- * @param chord - the chord as read
- * @param category - root, third (or what suspends it), fifth, seventh (or sixth)
- * @returns semitones above the root, or undefined where the chord has none (a triad's seventh)
- */
-export function basicTone(chord: Chord, category: Category): AboveRoot | undefined {
-  return basicTones(chord).get(category);
 }
 
 /** Places of tones that no row names, by semitones above the root. */
@@ -68,6 +58,51 @@ const placeOfForeign: readonly Category[] = [
   "seventh",
 ];
 
+function placeOf(
+  tone: AboveRoot,
+  chord: Chord,
+  basics: ReadonlyMap<Category, AboveRoot>,
+): Category {
+  const row = categoryRows[chord.family];
+  return (
+    categories.find((category) => basics.get(category) === tone) ??
+    categories.find((category) => row[category].includes(tone)) ??
+    categories.find((category) => basics.get(category) === tone - 1) ??
+    placeOfForeign[tone] ??
+    "root"
+  );
+}
+
+/** What is asked of a chord again and again. */
+interface Places {
+  readonly basics: ReadonlyMap<Category, AboveRoot>;
+  /** Place of each of the twelve tones. */
+  readonly ofTone: readonly Category[];
+}
+
+/** A chord never changes, so its places are worked out once; labelling an atlas asks thousands. */
+const known = new WeakMap<Chord, Places>();
+
+function placesOf(chord: Chord): Places {
+  const found = known.get(chord);
+  if (found) return found;
+  const basics = namingTones(chord);
+  const ofTone = placeOfForeign.map((_, tone) => placeOf(tone, chord, basics));
+  const places = { basics, ofTone };
+  known.set(chord, places);
+  return places;
+}
+
+/**
+ * The tone a place of the chord is named after.
+ * @param chord - the chord as read
+ * @param category - root, third (or what suspends it), fifth, seventh (or sixth)
+ * @returns semitones above the root, or undefined where the chord has none (a triad's seventh)
+ */
+export function basicTone(chord: Chord, category: Category): AboveRoot | undefined {
+  return placesOf(chord).basics.get(category);
+}
+
 /**
  * The place a tone fills in four-way writing: the ninth stands for the root, the thirteenth for
  * the fifth. A melody note foreign to the chord takes the place of the tone a semitone below it,
@@ -78,12 +113,7 @@ const placeOfForeign: readonly Category[] = [
  * @source G. Lindsay, Jazz Arranging Techniques (2005), ch. 10, for the rows of the table
  */
 export function categoryOf(chord: Chord, tone: AboveRoot): Category {
-  const basics = basicTones(chord);
-  for (const category of categories) if (basics.get(category) === tone) return category;
-  const row = categoryRows[chord.family];
-  for (const category of categories) if (row[category].includes(tone)) return category;
-  for (const category of categories) if (basics.get(category) === tone - 1) return category;
-  return placeOfForeign[tone] ?? "root";
+  return placesOf(chord).ofTone[tone] ?? "root";
 }
 
 /**
@@ -111,7 +141,7 @@ export function choicesFor(
  * @returns semitones above the root
  */
 export function printedColours(chord: Chord): readonly AboveRoot[] {
-  const basics = new Set(basicTones(chord).values());
+  const basics = new Set(placesOf(chord).basics.values());
   return chord.tones
     .filter((tone) => tone.kind === "stated" || tone.kind === "implied")
     .filter((tone) => tone.role !== "bass" && !basics.has(tone.aboveRoot))

@@ -109,7 +109,7 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
  * @param options - ticked tones
  * @returns three or four pitches, low to high; undefined when the chord gives fewer than three
  * @source G. Lindsay, Jazz Arranging Techniques (2005), ch. 10; three-way: common practice
- * @example closeVoicing(C6, 76, { ticked: [0, 4, 7, 9] }) // [67, 69, 72, 76]
+ * @example closeVoicing(readChord("C6").value, 76, { ticked: [0, 4, 7, 9] }) // [67, 69, 72, 76]
  */
 export function closeVoicing(
   chord: Chord,

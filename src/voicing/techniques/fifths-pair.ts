@@ -12,7 +12,7 @@ import { aboveRoot, type TechniqueOptions } from "./categories.ts";
  *   when there is none
  * @source published fifths voicing for minor elevenths (semitone) and major sevenths with a sharp
  *   eleventh (whole tone)
- * @example fifthsPairs(Cm11, 77, { ticked }) // [[48, 55, 62, 63, 70, 77]]
+ * @example fifthsPairs(readChord("Cm11").value, 77, { ticked: [0, 2, 3, 5, 7, 10] }) // [[48, 55, 62, 63, 70, 77]]
  */
 export function fifthsPairs(
   chord: Chord,
