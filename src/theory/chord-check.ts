@@ -11,11 +11,15 @@ import { displayDegree, parseDegree } from "./degree.ts";
  *   `chord-unclear`, `chord-omit`
  */
 export function checkedDraft(draft: ChordDraft, root: string): Drafted<ChordDraft> {
-  const normal = withOneFifth(withoutEmptyOmissions(draft));
-  const named = (changed: Partial<ChordDraft>) =>
-    root + chordSuffix({ ...normal, ...changed }, "ascii");
+  const naming =
+    (from: ChordDraft): Named =>
+    (changed) =>
+      root + chordSuffix({ ...from, ...changed }, "ascii");
+  const twice = repeated(draft, naming(draft));
+  if (twice !== undefined) return { ok: false, refusal: twice };
+  const normal = withNinthAsNumber(withOneFifth(withoutEmptyOmissions(draft)));
   for (const check of CHECKS) {
-    const refusal = check(normal, named);
+    const refusal = check(normal, naming(normal));
     if (refusal !== undefined) return { ok: false, refusal };
   }
   return { ok: true, value: normal };
@@ -67,6 +71,15 @@ function withOneFifth(draft: ChordDraft): ChordDraft {
   if (quality === "minor" && isSeventh && !draft.isMajorSeventh)
     return { ...draft, quality: "half-diminished", marks: without(marks, flat) };
   return draft;
+}
+
+/** C7(add9) is C9, and C6(add9) is C69. */
+function withNinthAsNumber(draft: ChordDraft): ChordDraft {
+  const { extension, marks } = draft;
+  const [first, ...others] = marks;
+  if (first?.kind !== "add" || first.degree !== "9") return draft;
+  if (extension === 6) return { ...draft, extension: 69, marks: others };
+  return extension === 7 ? { ...draft, extension: 9, marks: others } : draft;
 }
 
 // --- contradictions ---
@@ -206,7 +219,6 @@ function presentNumbers(draft: ChordDraft): ReadonlySet<string> {
 
 const CHECKS: readonly Check[] = [
   altWithMarks,
-  repeated,
   alteredTriad,
   alteredFifthOfPower,
   flatSixthOfSeventh,

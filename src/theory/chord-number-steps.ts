@@ -1,3 +1,4 @@
+import type { Count } from "../base/index.ts";
 import type { ChordExtension, Refusal } from "./chord-draft-types.ts";
 import { addedDegree, alteredDegree, omittedDegree } from "./chord-mark-degrees.ts";
 import { displayDegree } from "./degree.ts";
@@ -86,15 +87,10 @@ function takeAdded(
   token: TokenOf<"number"> | TokenOf<"altered">,
   signs: string,
 ): Taken {
-  const { extension, marks } = into;
-  const degree = addedDegree(signs, token.value ?? 0, extension);
+  const degree = addedDegree(signs, token.value ?? 0, into.extension);
   if (degree === undefined) return wrongDegree(into, token, signs);
   if (into.bracketAt === undefined) into.mode = "plain";
-  const isPlainNinth = degree === "9" && marks.length === 0;
-  if (isPlainNinth && extension === 6) into.extension = 69;
-  else if (isPlainNinth && extension === 7) into.extension = 9;
-  else pushMark(into, "add", degree, token.at);
-  return 1;
+  return pushMark(into, "add", degree, token.at);
 }
 
 function takeOmitted(into: ChordWork, token: TokenOf<"number">): Taken {
@@ -121,12 +117,17 @@ function takeOmitted(into: ChordWork, token: TokenOf<"number">): Taken {
 export function takeAltered(into: ChordWork, token: TokenOf<"altered">): Taken {
   const { signs, value, at } = token;
   if (value === undefined) return missingAlteredNumber(into, token);
-  if (into.mode === "omitting") return wrongDegree(into, token, signs);
-  if (into.mode === "adding") return takeAdded(into, token, signs);
   const degree = alteredDegree(signs, value);
+  const isRightBehindWord = into.wantsNumber !== undefined;
+  if (into.mode === "omitting" && isRightBehindWord) return wrongDegree(into, token, signs);
+  if (into.mode === "adding" && (isRightBehindWord || addsOn(into, value)))
+    return takeAdded(into, token, signs);
   if (degree === undefined) return wrongDegree(into, token, signs);
   return pushMark(into, "alter", degree, at);
 }
+
+/** C(add9,#11): on a triad "add" holds for the rest of the bracket; a seventh chord is altered. */
+const addsOn = (work: ChordWork, value: Count) => work.extension < 6 && value > 6;
 
 /** What was probably meant by a degree that chord symbols do not print. */
 const DEGREES_INSTEAD: Readonly<Record<string, readonly string[]>> = {

@@ -24,7 +24,7 @@ export type ChordToken =
 
 const WORDS = new RegExp(CHORD_WORDS.map((row) => `(${row.spellings})`).join("|"), "y");
 const NUMBER = /(\d+)(?:st|nd|rd|th)?/y;
-const ALTERED = /(bb|##|b|#)\s*(\d+)?(?:th)?/y;
+const ALTERED = /(bb|##|b|#)(?:\s*(\d+)(?:th)?|(?![A-Za-z]))/y;
 const SIGN = /[()[\],;/+-]/y;
 const PLAIN: Readonly<Record<string, "(" | ")" | ",">> = { "[": "(", "]": ")", ";": "," };
 

@@ -84,20 +84,18 @@ export interface FoundSpelling {
 
 /**
  * Spells a pitch class on a given letter. Where that would need more than a double accidental, the
- * neighbouring letter with the fewest takes its place.
+ * nearest letter that needs no more takes its place.
  * @param letterIndex - place of the letter above C; 7 is C again
  * @param sounding - the pitch class to be spelled
  * @returns the spelling
  * @source common practice, no single source: one letter for each degree of a chord
  */
 export function spellOnLetter(letterIndex: Count, sounding: PitchClass): FoundSpelling {
-  const wanted = onLetter(letterIndex, sounding);
-  if (Math.abs(wanted.alteration) <= 2) return { spelled: wanted, isRespelled: false };
-  const step = Math.sign(wanted.alteration);
-  const next = onLetter(letterIndex + step, sounding);
-  const spelled =
-    Math.abs(next.alteration) <= 2 ? next : onLetter(letterIndex + 2 * step, sounding);
-  return { spelled, isRespelled: true };
+  let spelled = onLetter(letterIndex, sounding);
+  const direction = Math.sign(spelled.alteration);
+  for (let step = 1; Math.abs(spelled.alteration) > 2; step++)
+    spelled = onLetter(letterIndex + direction * step, sounding);
+  return { spelled, isRespelled: spelled.letter !== onLetter(letterIndex, sounding).letter };
 }
 
 function onLetter(letterIndex: number, sounding: PitchClass): SpelledPitchClass {
