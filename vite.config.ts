@@ -1,8 +1,10 @@
+import { resolve } from "node:path";
 import react from "@vitejs/plugin-react";
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
 import { browserArguments, findBrowser } from "./.ci/find-browser.mjs";
 
+const here = (path: string) => resolve(import.meta.dirname, path);
 const isTest = process.env["VITEST"] !== undefined;
 const browser = findBrowser();
 
@@ -45,7 +47,7 @@ const pageTests = {
     name: "page",
     environment: "node" as const,
     include: ["tests/page/**/*.test.ts"],
-    globalSetup: ["tests/set-up/built-page.ts"],
+    globalSetup: [here("tests/set-up/built-page.ts")],
     fileParallelism: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,
@@ -69,7 +71,7 @@ export default defineConfig({
     chunkSizeWarningLimit: 1200,
   },
   test: {
-    reporters: ["default", "./tests/rules/plain-reporter.mjs"],
+    reporters: ["default", here("tests/rules/plain-reporter.mjs")],
     passWithNoTests: false,
     projects: browser === undefined ? [nodeTests] : [nodeTests, browserTests, pageTests],
   },

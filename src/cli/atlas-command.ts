@@ -1,5 +1,5 @@
 import { whyEmpty } from "../explore/index.ts";
-import { voicingOf, type AtlasCell, type Question } from "../voicing/index.ts";
+import { printProblem, voicingOf, type AtlasCell, type Question } from "../voicing/index.ts";
 import { layerIn, layerOption, questionOptions } from "./ask.ts";
 import { wholeAtlas } from "./chosen-cells.ts";
 import { inColumns } from "./columns.ts";
@@ -10,7 +10,15 @@ import { readQuestion } from "./read-question.ts";
 export const atlasCommand: Command = {
   name: "atlas",
   summary: "Lists every reachable texture with its best voicing",
-  options: [...questionOptions, layerOption],
+  options: [
+    ...questionOptions,
+    layerOption,
+    {
+      name: "problem",
+      kind: "switch",
+      words: "print the search as a numeric problem with the answers claimed, as JSON",
+    },
+  ],
   run,
 };
 
@@ -23,6 +31,12 @@ function run(request: Request): Answer {
   const atlas = wholeAtlas(question, layer);
   const ms = Math.round((performance.now() - start) * 10) / 10;
   if (!atlas.ok) return atlas;
+  if (request["problem"] === true) {
+    const problem = printProblem(question, atlas.value, { layer });
+    return problem.ok
+      ? { ok: true, data: problem.value, text: () => `${JSON.stringify(problem.value)}\n` }
+      : problem;
+  }
   const { counts, cells } = atlas.value;
   const emptiedBy = cells.length === 0 ? { emptiedBy: whyEmpty(question, layer) } : {};
   return {

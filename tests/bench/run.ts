@@ -1,10 +1,21 @@
+import { mkdirSync, writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import type { Bench } from "./bench.ts";
 
 const files = import.meta.glob<{ readonly benches: readonly Bench[] }>("./*.bench.ts");
 
+/** One line of the result. */
+interface Timing {
+  readonly name: string;
+  readonly medianMs: number;
+  readonly fastestMs: number;
+  readonly slowestMs: number;
+  readonly remark?: string;
+}
+
 /**
- * Times every piece of work in tests/bench, or those whose file or name holds one of the words.
+ * Times every piece of work in tests/bench, or those whose file or name holds one of the words, and
+ * leaves the numbers in .bench/latest.json.
  * @param words - parts of names; none means all
  * @returns exit code: 0, or 2 when no name holds any of the words
  */
@@ -14,21 +25,27 @@ export async function main(words: readonly string[]): Promise<number> {
   process.stdout.write(
     `Node ${process.versions.node}, ${cpus().length} cores, ${cpus()[0]?.model ?? "unknown"}\n`,
   );
-  let done = 0;
+  const timings: Timing[] = [];
   for (const [file, load] of Object.entries(files)) {
     const { benches } = await load();
     for (const bench of benches.filter((each) => isWanted(`${file} ${each.name}`))) {
-      process.stdout.write(`${await timed(bench)}\n`);
-      done += 1;
+      const timing = await timed(bench);
+      timings.push(timing);
+      process.stdout.write(`${lineOf(timing)}\n`);
     }
   }
-  if (done > 0) return 0;
-  process.stderr.write("No benchmark has such a name.\n");
-  return 2;
+  if (timings.length === 0) {
+    process.stderr.write("No benchmark has such a name.\n");
+    return 2;
+  }
+  mkdirSync(".bench", { recursive: true });
+  writeFileSync(".bench/latest.json", `${JSON.stringify(timings, undefined, 2)}\n`);
+  return 0;
 }
 
-async function timed({ name, repeats = 5, run }: Bench): Promise<string> {
-  let remark: unknown = await run();
+async function timed({ name, repeats = 5, run }: Bench): Promise<Timing> {
+  // The first run warms up, unless one run is all there is.
+  let remark: unknown = repeats > 1 ? await run() : undefined;
   const times: number[] = [];
   for (let i = 0; i < repeats; i++) {
     const start = performance.now();
@@ -36,8 +53,17 @@ async function timed({ name, repeats = 5, run }: Bench): Promise<string> {
     times.push(performance.now() - start);
   }
   times.sort((a, b) => a - b);
-  const show = (value: number | undefined) => `${(value ?? 0).toFixed(1)} ms`;
-  const median = times[Math.floor((times.length - 1) / 2)];
-  const tail = typeof remark === "string" ? `  ${remark}` : "";
-  return `${name}: median ${show(median)}, ${show(times[0])} to ${show(times.at(-1))}${tail}`;
+  return {
+    name,
+    medianMs: times[Math.floor((times.length - 1) / 2)] ?? 0,
+    fastestMs: times[0] ?? 0,
+    slowestMs: times.at(-1) ?? 0,
+    ...(typeof remark === "string" ? { remark } : {}),
+  };
+}
+
+function lineOf({ name, medianMs, fastestMs, slowestMs, remark }: Timing): string {
+  const show = (value: number) => value.toFixed(1);
+  const spread = `${show(fastestMs)} to ${show(slowestMs)}`;
+  return `${name}: median ${show(medianMs)} ms (${spread})${remark === undefined ? "" : `; ${remark}`}`;
 }

@@ -38,6 +38,17 @@ describe("atlas", () => {
     expect(((await answerTo("atlas", ...flags)) as AtlasAnswer).cells).toEqual(cells);
   });
 
+  it("prints itself as a numeric problem that claims the same costs", async () => {
+    const { cells } = (await answerTo("atlas", ...flags)) as AtlasAnswer;
+    const { output } = await run(["atlas", ...flags, "--problem"]);
+    const problem = JSON.parse(output) as {
+      readonly candidates: readonly number[];
+      readonly cells: readonly { readonly claimed: { readonly cost: number } }[];
+    };
+    expect(problem.candidates[0]).toBe(74);
+    expect(problem.cells.map(({ claimed }) => claimed.cost)).toEqual(cells.map(({ cost }) => cost));
+  });
+
   it("prints one texture a line for people", async () => {
     const { output } = await run(["atlas", ...flags]);
     expect(output).toMatch(/^\d+ textures from \d+ stacks/);

@@ -125,8 +125,7 @@ function sourceFiles(root, folder) {
 }
 
 /** How a table may say where its rows come from; judgement and memory are to be owned up to. */
-const origin =
-  /\bsources?\b|common practice|judgement|from memory|\bafter published\b/i;
+const origin = /\bsources?\b|common practice|judgement|from memory|\bafter published\b/i;
 
 /** Every table says where its rows come from. */
 function tableProblems(root) {
@@ -136,17 +135,26 @@ function tableProblems(root) {
     .map((path) => `${path}: a table needs a line that names its source`);
 }
 
-/** Every file of the core that does something has its twin among the tests. */
+/**
+ * Every file of the core that does something has its twin among the tests, or at least a test that
+ * names what it exports (published values lie together in tests/standards).
+ */
 function twinProblems(root) {
+  const tests = sourceFiles(root, "tests").map((path) => readFileSync(join(root, path), "utf8"));
+  const named = new Set(tests.join("\n").match(/[A-Za-z_$][\w$]*/g));
   return core
     .flatMap((folder) => sourceFiles(root, `src/${folder}`))
     .filter((path) => !/(-table|-types|\/index)\.ts$/.test(path))
-    .filter((path) =>
-      /^export (?!type\b|interface\b)/m.test(readFileSync(join(root, path), "utf8")),
-    )
-    .filter((path) => !existsSync(join(root, twinOf(path))))
-    .map((path) => `${path}: its tests belong in ${twinOf(path)}`);
+    .map((path) => ({ path, exported: exportedValues(readFileSync(join(root, path), "utf8")) }))
+    .filter(({ exported }) => exported.length > 0 && !exported.some((name) => named.has(name)))
+    .filter(({ path }) => !existsSync(join(root, twinOf(path))))
+    .map(({ path }) => `${path}: its tests belong in ${twinOf(path)}`);
 }
+
+const exportedValues = (text) =>
+  [...text.matchAll(/^export (?:abstract )?(?:async )?(?:function\*?|const|class) (\w+)/gm)].map(
+    (match) => match[1],
+  );
 
 const twinOf = (path) => path.replace(/^src\//, "tests/").replace(/\.ts$/, ".test.ts");
 
