@@ -1,6 +1,6 @@
 import type { Metric } from "./metric.ts";
 import { stackOf } from "../voicing/index.ts";
-import { countText, intervalText, numberText } from "./number-text.ts";
+import { countText, numberText } from "./number-text.ts";
 import { needsTwoNotes, notDefined, spanOf } from "./stack-gaps.ts";
 
 /** Distinct notes for each octave of span. */
@@ -21,7 +21,7 @@ export const density: Metric = {
     return {
       value,
       text: numberText(value, 2),
-      detail: `${countText(notes, "note")} over ${intervalText(reach)}.`,
+      detail: `${countText(notes, "note")} over ${countText(reach, "semitone")}.`,
       notes: [],
       playerIds: [],
     };

@@ -25,7 +25,7 @@ export const interleaving: Metric = {
     return {
       value,
       text: value.toFixed(2),
-      detail: `${skipped} of ${left}: notes that a section has inside it but leaves to others, of all it leaves.`,
+      detail: `${skipped} of ${left} notes that sections leave to others lie inside them.`,
       notes: [],
       playerIds: [],
     };

@@ -1,4 +1,5 @@
 import type { Voicing } from "../voicing/index.ts";
+import { criticalBandSpacing } from "./critical-band-spacing.ts";
 import { density } from "./density.ts";
 import { densityCompression } from "./density-compression.ts";
 import { distinctNotes } from "./distinct-notes.ts";
@@ -19,6 +20,7 @@ export const metrics: readonly Metric[] = Object.freeze([
   meanGap,
   widestGap,
   densityCompression,
+  criticalBandSpacing,
   players,
   weight,
   lowWeight,

@@ -27,8 +27,8 @@ function isSecondPart(chord: Chord, pitch: SoundingMidi): boolean {
  */
 export function isSpread(chord: Chord, stack: readonly SoundingMidi[]): boolean {
   const [bottom, second, third] = stack;
-  if (bottom === undefined || second === undefined || third === undefined) return false;
   if (stack.length !== 4 && stack.length !== 5) return false;
+  if (bottom === undefined || second === undefined || third === undefined) return false;
   const gaps = stack.slice(1).map((pitch, index) => pitch - (stack[index] ?? 0));
   const inner = stack.slice(1).map((pitch) => aboveRoot(chord, pitch));
   return (

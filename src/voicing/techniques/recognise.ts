@@ -26,12 +26,12 @@ function isOfChord(chord: Chord, pitch: SoundingMidi): boolean {
 
 /** Four-way or three-way close by the published rule, no semitone under the lead. */
 function isClose(chord: Chord, stack: Stack): boolean {
+  if (stack.length !== 3 && stack.length !== 4) return false;
   const lead = stack.at(-1) ?? 0;
   const lowest = stack[0] ?? 0;
   const under = stack.at(-2) ?? 0;
   const places = new Set(stack.map((pitch) => categoryOf(chord, aboveRoot(chord, pitch))));
   return (
-    (stack.length === 3 || stack.length === 4) &&
     lead - lowest < 12 &&
     lead - under > 1 &&
     places.size === stack.length &&
@@ -41,6 +41,7 @@ function isClose(chord: Chord, stack: Stack): boolean {
 
 /** Whether the stack is a close voicing with these voices, counted from the top, dropped. */
 function isDrop(chord: Chord, stack: Stack, dropped: readonly number[]): boolean {
+  if (stack.length > 4) return false;
   const raised = stack.map((pitch, index) =>
     index < dropped.length ? ((pitch + 12) as SoundingMidi) : pitch,
   );
