@@ -30,21 +30,21 @@ const tensions = (symbol: string) => ({ ticked: tickedTones(chordOf(symbol), "te
 describe("drop voicings of published lesson pages", () => {
   type Row = readonly [symbol: string, lead: string, voices: readonly Count[], low: string];
   const rows: readonly (readonly [id: string, source: string, ...Row])[] = [
-    ["W1", "two drop-voicing lesson pages", "Cmaj7", "B4", [2], "G3 C4 E4 B4"],
-    ["W2", "drop-voicing lesson page", "Cmaj7", "B4", [3], "E3 C4 G4 B4"],
-    ["W3", "drop-voicing lesson page", "Amaj7", "G#4", [2], "E3 A3 C#4 G#4"],
-    ["W4", "guitar harmony page, R 5 7 3", "Cmaj7", "E5", [2], "C4 G4 B4 E5"],
-    ["W5", "guitar harmony page, 3 7 R 5", "Cmaj7", "G4", [2], "E3 B3 C4 G4"],
+    ["W1", "experts123 and joshhindmarsh.com, drop voicings", "Cmaj7", "B4", [2], "G3 C4 E4 B4"],
+    ["W2", "joshhindmarsh.com, drop voicings", "Cmaj7", "B4", [3], "E3 C4 G4 B4"],
+    ["W3", "joshhindmarsh.com, drop voicings", "Amaj7", "G#4", [2], "E3 A3 C#4 G#4"],
+    ["W4", "stuffguitarplayerswanttoknow, R 5 7 3", "Cmaj7", "E5", [2], "C4 G4 B4 E5"],
+    ["W5", "macrimusic.com, 3 7 R 5", "Cmaj7", "G4", [2], "E3 B3 C4 G4"],
     ["W39", "sixth-diminished scale, drop 2 of W33", "C6", "G5", [2], "E4 A4 C5 G5"],
   ];
   it.each(rows)("gives %s (%s): %s under %s", (_id, _source, symbol, lead, voices, low) =>
     expect(dropVoices(close(symbol, lead), voices)).toEqual(pitches(low)),
   );
 
-  it("gives W6 (guitar harmony page): drop 2 of the plain stack E G B C is 7 3 5 R", () =>
+  it("gives W6 (macrimusic.com): drop 2 of the plain stack E G B C is 7 3 5 R", () =>
     expect(dropVoices(pitches("E4 G4 B4 C5"), [2])).toEqual(pitches("B3 E4 G4 C5")));
 
-  it("does not take W7, the order R 5 3 7, for a drop 2 of C major seventh (misprint there)", () =>
+  it("does not take W7, the order R 5 3 7, for a drop 2 of C major seventh (misprint of macrimusic.com)", () =>
     expect(techniquesOfStack(pitches("C4 G4 E5 B5"), chordOf("Cmaj7"))).not.toContain("drop-2"));
 });
 
@@ -76,7 +76,7 @@ describe("four-way close of G. Lindsay, Jazz Arranging Techniques (2005), ch. 10
   });
 });
 
-describe("sixth-diminished block chords, chord tones of C6 (two lesson pages, rule)", () => {
+describe("sixth-diminished block chords, chord tones of C6 (thejazzpianosite.com; Levine, The Jazz Piano Book)", () => {
   it.each([
     ["W29", "C5", "E4 G4 A4 C5"],
     ["W31", "E5", "G4 A4 C5 E5"],
@@ -97,19 +97,19 @@ describe("spread voicings after Lindsay, as carried by elm-music-theory (cbf09f1
 
 describe("quartal voicings with a third on top", () => {
   const minor = chordOf("Dm11");
-  it("gives W13: P4 P4 P4 M3 on D (lesson page on the five-note quartal voicing)", () =>
+  it("gives W13: P4 P4 P4 M3 on D (thejazzpianosite.com)", () =>
     expect(quartalWithThirdOnTop(minor, pitch("A4"), 5, plain(minor))).toEqual(
       pitches("D3 G3 C4 F4 A4"),
     ));
 
-  it("gives W15: the same a whole tone up", () => {
+  it("gives W15: the same a whole tone up (G. Lui, greglui.com)", () => {
     const chord = chordOf("Em11");
     expect(quartalWithThirdOnTop(chord, pitch("B4"), 5, plain(chord))).toEqual(
       pitches("E3 A3 D4 G4 B4"),
     );
   });
 
-  it("fits W13 to all five chord names of W14", () => {
+  it("fits W13 to all five chord names of W14 (thejazzpianosite.com)", () => {
     const classes = pitches("D3 G3 C4 F4 A4").map((one) => one % 12);
     for (const symbol of ["Dm11", "Bbmaj13", "Ebmaj13#11", "F69", "G9sus4"]) {
       const { tones } = chordOf(symbol);
@@ -118,7 +118,7 @@ describe("quartal voicings with a third on top", () => {
     }
   });
 
-  it("has the shapes of W16 on the seven degrees of C major", () => {
+  it("has the shapes of W16 on the seven degrees of C major (G. Lui, greglui.com)", () => {
     const major = chordOf("C");
     const scale = { ticked: [0, 2, 4, 5, 7, 9, 11] };
     const tops = pitches("A4 B4 C5 D5 E5 F5 G5");
@@ -133,7 +133,7 @@ describe("quartal voicings with a third on top", () => {
   });
 });
 
-describe("fifths pairs of a published lesson page", () => {
+describe("fifths pairs (F. Goodman, lesson page on a two-hand voicing in fifths)", () => {
   it.each([
     ["W17", "Cm11", "F5", "C3 G3 D4 Eb4 Bb4 F5"],
     ["W18", "Cmaj7#11", "F#5", "C3 G3 D4 E4 B4 F#5"],
@@ -144,7 +144,7 @@ describe("fifths pairs of a published lesson page", () => {
   );
 });
 
-describe("upper structures over C7 (published tables of triads)", () => {
+describe("upper structures over C7 (Wikipedia, Upper structure: W21 to W23; velobot wiki, Upper-structure triads, and a table of cmuse.org: W24 to W27)", () => {
   it.each([
     ["W21", "C7#9", "Bb4", 3, "major", "E3 Bb3 Eb4 G4 Bb4"],
     ["W23", "C13(b9,#11)", "A4", 6, "minor", "E3 Bb3 C#4 F#4 A4"],
@@ -186,13 +186,13 @@ describe("published facts about sets and low intervals", () => {
   it("W42: the assumed root A2 under C3 is a minor third under its limit (Lowell & Pullig)", () =>
     expect(pitch("A2")).toBeLessThan(lowIntervalLimits.limits[3] ?? 0));
 
-  it("W43: the C major scale with a flat sixth is C6 and A flat diminished", () =>
+  it("W43: the C major scale with a flat sixth is C6 and A flat diminished (thejazzpianosite.com)", () =>
     expect(union("C6", "Abdim7")).toEqual([0, 2, 4, 5, 7, 8, 9, 11]));
 
-  it("W44: G7 flat nine without its root is A flat diminished", () =>
+  it("W44: G7 flat nine without its root is A flat diminished (thejazzpianosite.com)", () =>
     expect(union("G7b9").filter((one) => one !== 7)).toEqual(union("Abdim7")));
 
-  it("W45: the minor sixth-diminished scale is C minor sixth and B diminished", () =>
+  it("W45: the minor sixth-diminished scale is C minor sixth and B diminished (rule of the sixth-diminished scale)", () =>
     expect(union("Cm6", "Bdim7")).toEqual([0, 2, 3, 5, 7, 8, 9, 11]));
 });
 
