@@ -10,6 +10,11 @@ const BASS_BOTTOM = 28;
 const PIANO_BOTTOM = 52;
 /** The players beside the horns stay this many dynamics under them. */
 const STEPS_UNDER = 1;
+/**
+ * What the amplifier adds for each: a plucked bass or a piano without one is lost behind thirteen
+ * horns. Set so that each lies some 10 to 15 LU under five horns at mf; judgement.
+ */
+const AMPLIFIED = Object.freeze({ bass: 18, piano: 10, drums: 6 });
 /** Beats of the time-keeping pattern, in quarter notes, swung two to one. */
 const RIDE_BEATS = Object.freeze([0, 1, 1 + 2 / 3, 2, 3, 3 + 2 / 3]);
 const HAT_BEATS = Object.freeze([1, 3]);
@@ -77,7 +82,7 @@ function placeAbove(pitchClass: number, bottom: number): SoundingMidi {
 }
 
 function note(
-  playerId: string,
+  playerId: "bass" | "piano",
   instrument: "piano" | "double-bass",
   sounding: SoundingMidi,
   { seconds, dynamic, trim }: AccompanimentOptions,
@@ -88,7 +93,7 @@ function note(
     onset: 0 as Seconds,
     duration: seconds,
     curve: [{ at: 0 as Seconds, dynamic }],
-    trim,
+    trim: (trim + AMPLIFIED[playerId]) as Db,
   };
 }
 
@@ -109,6 +114,6 @@ function strokes(
       onset: onset as Seconds,
       duration: 0.1 as Seconds,
       curve: [{ at: 0 as Seconds, dynamic }],
-      trim,
+      trim: (trim + AMPLIFIED.drums) as Db,
     }));
 }

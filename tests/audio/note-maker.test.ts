@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { midiToHz, soundingMidi } from "../../src/base/index.ts";
-import type { Hertz, Seconds, SoundingMidi } from "../../src/base/index.ts";
+import type { Gain, Hertz, Seconds, SoundingMidi } from "../../src/base/index.ts";
 import { articulationOf, instruments, mutesOf, partialsOf } from "../../src/band/index.ts";
 import type { Dynamic, InstrumentId, MuteId } from "../../src/band/index.ts";
 import { NoteMaker } from "../../src/audio/index.ts";
-import { dbToGain, peakToDbSpl } from "../../src/audio/level-calibration.ts";
+import { peakToDbSpl } from "../../src/audio/level-calibration.ts";
 import type { NoteSpec } from "../../src/audio/note-spec.ts";
 import { bandCentre, bandPower, powerToDb, spectrumOf } from "./support/fourier.ts";
 import { RATE, renderedNote, threePitches } from "./support/rendered-note.ts";
@@ -23,7 +23,7 @@ const blown = instruments
 function levelAt(spectrum: ReturnType<typeof spectrumOf>, hz: number): number {
   const reach = 5 * spectrum.binHz + hz * 0.006;
   const power = bandPower(spectrum, hz - reach, hz + reach);
-  return peakToDbSpl(Math.sqrt(2 * power) as ReturnType<typeof dbToGain>);
+  return peakToDbSpl(Math.sqrt(2 * power) as Gain);
 }
 
 function heardOf(
@@ -97,7 +97,7 @@ describe.each(["piano", "double-bass"] as const)("the first moment of the %s", (
         ) as [number, number];
         // The stroke lies before the middle of the window: follow the decay back to it.
         const back = ((now - then) * (0.02 * RATE + length / 2)) / late;
-        const level = peakToDbSpl(Math.sqrt(2) as ReturnType<typeof dbToGain>) + now + back;
+        const level = peakToDbSpl(Math.sqrt(2) as Gain) + now + back;
         expect(Math.abs(level - dbSpl), `${sounding} at ${hz.toFixed(0)} Hz`).toBeLessThan(
           TOLERANCE_DB,
         );
