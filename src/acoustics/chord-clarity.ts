@@ -60,7 +60,8 @@ export function salienceProfile(analysis: SonorityAnalysis): Float64Array {
  * @throws RangeError when nothing sounds
  * @source root supports: R. Parncutt 1988 and 2006; the bass as likelier root: R. Parncutt 1997;
  *   amount of the bass prior and form of the measure: definition of this project
- * @example chordClarity({ profile: pitchClassProfile([0, 4, 7]), root: 0 }).clarity // 0.643
+ * @example
+ * chordClarity({ profile: Float64Array.of(1, 0, 0, 0, 1, 0, 0, 1, 0, 0, 0, 0), root: 0 }).clarity // 0.643
  */
 export function chordClarity(question: ChordQuestion): ChordClarity {
   const { root, bass } = question;

@@ -1,4 +1,4 @@
-import type { EqualLoudnessRow } from "./equal-loudness-types.ts";
+import type { EqualLoudnessRow } from "./equal-loudness-row.ts";
 
 /**
  * Parameters of the equal-loudness contours, 2003 edition, 29 frequencies.

@@ -1,6 +1,6 @@
 import type { DbSpl, Hertz, Phon } from "../base/index.ts";
 import { EQUAL_LOUDNESS_2003 } from "./equal-loudness-2003-table.ts";
-import { equalLoudnessRow } from "./equal-loudness-types.ts";
+import { equalLoudnessRow } from "./equal-loudness-row.ts";
 
 /** The tone's term in the standard's power law. */
 function toneTerm(exponent: number, levelPlusTransferDb: number): number {

@@ -1,6 +1,6 @@
 import type { DbSpl, Hertz, Phon } from "../base/index.ts";
 import { EQUAL_LOUDNESS_2023 } from "./equal-loudness-2023-table.ts";
-import { equalLoudnessRow } from "./equal-loudness-types.ts";
+import { equalLoudnessRow } from "./equal-loudness-row.ts";
 
 const REFERENCE_EXPONENT = 0.3;
 const REFERENCE_POWER = 4e-10;

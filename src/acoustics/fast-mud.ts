@@ -1,6 +1,6 @@
 import type { Hertz, Ratio } from "../base/index.ts";
 import { mudBetween, mudVerdict, type MudVerdict } from "./mud.ts";
-import { pairTable } from "./pair-table.ts";
+import { pairMemory } from "./pair-memory.ts";
 import type { PreparedNote } from "./prepared-note.ts";
 
 /** Worst neighbouring pair of a voicing. */
@@ -18,7 +18,7 @@ export interface HeardMud {
  * @source as {@link mud}
  */
 export function preparedMud(): (notes: readonly PreparedNote[]) => HeardMud {
-  const table = pairTable();
+  const table = pairMemory();
   return (notes) => {
     const stack = [...notes].sort((a, b) => a.fundamental - b.fundamental);
     let value = 0;

@@ -1,6 +1,6 @@
 import type { DbSpl, Hertz } from "../base/index.ts";
 import { EQUAL_LOUDNESS_2023 } from "./equal-loudness-2023-table.ts";
-import { equalLoudnessRow } from "./equal-loudness-types.ts";
+import { equalLoudnessRow } from "./equal-loudness-row.ts";
 
 /**
  * Threshold of hearing in quiet as a smooth curve.

@@ -28,6 +28,7 @@ export * from "./sharpness-din45692.ts";
 export * from "./parncutt-1988.ts";
 export * from "./parncutt-1994.ts";
 export * from "./chord-clarity.ts";
+export * from "./chord-identity.ts";
 export * from "./hearing-engine.ts";
 export type { PreparedNote } from "./prepared-note.ts";
 export type { HeardGroup } from "./fast-audibility.ts";

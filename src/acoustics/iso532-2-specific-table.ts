@@ -36,8 +36,9 @@ export const EXPONENT_BY_GAIN: readonly (readonly [gainDb: number, exponent: num
     [0, 0.2],
   ]);
 
-/** Gain of the first constant below and the step to the next, dB. */
+/** Gain of the first constant below, dB. */
 export const CONSTANT_FIRST_GAIN_DB = -25;
+/** Gain from one constant to the next, dB. */
 export const CONSTANT_GAIN_STEP_DB = 0.5;
 
 /**

@@ -9,8 +9,9 @@ const STOCK_DECAY: Ratio = 0.88;
 /** Pitches closer than this are one note. */
 const SAME_NOTE_CENTS = 50 as Cents;
 
-/** From here a pair is muddy; between the two it is at the limit of what the trade allows. */
+/** From here a pair is muddy. */
 export const MUDDY_FROM: Ratio = 0.87;
+/** From here a pair is at the limit of what the trade allows. */
 export const AT_LIMIT_FROM: Ratio = 0.7;
 
 /** Words for a mud value. */
@@ -82,7 +83,7 @@ function distinctAscending(pitches: readonly Hertz[]): Hertz[] {
  * @param pitches - fundamentals in any order, unisons allowed
  * @returns every neighbouring pair, the worst one and what it is called
  * @source as {@link mudBetween}
- * @example mud([65.41, 82.41] as Hertz[]).verdict // "muddy"
+ * @example mud([65.41, 82.41]).verdict // "muddy"
  */
 export function mud(pitches: readonly Hertz[]): Mud {
   const stack = distinctAscending(pitches);

@@ -1,5 +1,5 @@
 import type { Ratio } from "../base/index.ts";
-import { pairTable } from "./pair-table.ts";
+import { pairMemory } from "./pair-memory.ts";
 import type { PreparedNote } from "./prepared-note.ts";
 import { roughnessBetween, roughnessWithin } from "./roughness.ts";
 import { pressureStrength, type RoughnessMethod } from "./roughness-types.ts";
@@ -14,7 +14,7 @@ export type PreparedRoughness = (notes: readonly PreparedNote[]) => Ratio;
  * @source as {@link roughness}
  */
 export function preparedRoughness(method: RoughnessMethod): PreparedRoughness {
-  const table = pairTable();
+  const table = pairMemory();
   const between = (a: PreparedNote, b: PreparedNote): number => {
     const [low, high] = a.index <= b.index ? [a, b] : [b, a];
     return table(low.index, high.index, () =>

@@ -4,13 +4,13 @@ const FIRST_CAPACITY = 128;
 const NOT_KNOWN = -1;
 
 /** Value of a pair of numbered things, reckoned on the first call only. */
-export type PairTable = (first: Count, second: Count, reckon: () => Ratio) => Ratio;
+export type PairMemory = (first: Count, second: Count, reckon: () => Ratio) => Ratio;
 
 /**
- * Makes a table of pairs that grows with the numbers asked for. The order within a pair counts.
+ * Makes a memory of pairs that grows with the numbers asked for. The order within a pair counts.
  * @returns look-up of values of 0 or more
  */
-export function pairTable(): PairTable {
+export function pairMemory(): PairMemory {
   let capacity = FIRST_CAPACITY;
   let values = new Float64Array(capacity * capacity).fill(NOT_KNOWN);
   const grow = (needed: number): void => {
