@@ -28,6 +28,8 @@ const browserTests = {
   test: {
     name: "browser",
     include: ["tests/browser/**/*.browser.test.{ts,tsx}"],
+    sequence: { groupOrder: 1 },
+    testTimeout: 60_000,
     browser: {
       enabled: true,
       headless: true,
@@ -49,6 +51,8 @@ const pageTests = {
     include: ["tests/page/**/*.test.ts"],
     globalSetup: [here("tests/set-up/built-page.ts")],
     fileParallelism: false,
+    // After all others: a page that waits for a busy machine tells nothing.
+    sequence: { groupOrder: 2 },
     testTimeout: 60_000,
     hookTimeout: 60_000,
   },

@@ -1,0 +1,29 @@
+import { readFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { describe, expect, it } from "vitest";
+import { run } from "./run-main.ts";
+
+// What the documents tell people to type is typed.
+
+const call = "npm run --silent hornweave -- ";
+const commands = ["README.md", "DEVELOPERS.md"].flatMap((name) =>
+  readFileSync(resolve(import.meta.dirname, "../..", name), "utf8")
+    .split(/[\n`]/)
+    .filter((line) => line.startsWith(call))
+    .map((line) => line.slice(call.length)),
+);
+
+/** Splits as a shell does, for words and "quoted words". */
+const wordsOf = (line: string) =>
+  [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2] ?? "");
+
+describe("commands in the documents", () => {
+  it("are there", () => expect(commands.length).toBeGreaterThan(3));
+
+  it.each(commands)("work: %s", async (line) => {
+    const { code, output, errors } = await run(wordsOf(line));
+    expect(errors).toBe("");
+    expect(code).toBe(0);
+    expect(output.length).toBeGreaterThan(20);
+  });
+});
