@@ -65,6 +65,8 @@ export default defineConfig({
   base: "./",
   plugins: [react()],
   assetsInclude: ["**/*.otf"],
+  // Named, so that a browser test never starts over because one more library was met.
+  optimizeDeps: { include: ["vexflow/core", "tone"] },
   worker: { format: "es" },
   build: {
     outDir: "../../dist",

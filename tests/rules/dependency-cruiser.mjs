@@ -53,6 +53,12 @@ const others = [
     { path: "^src/", pathNot: "^src/cli/" },
     { dependencyTypes: ["core"] },
   ),
+  rule(
+    "tests-only",
+    "what serves as a judge in the tests is not part of the product",
+    { path: "^src/" },
+    { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"] },
+  ),
   rule("no-ring", "files do not import each other in a ring", {}, { circular: true }),
   rule(
     "no-orphan",

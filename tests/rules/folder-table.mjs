@@ -42,7 +42,6 @@ export const core = Object.freeze([
 
 /** Library (start of its name) → the only folder behind whose door it lives. */
 export const libraryOwner = Object.freeze({
-  tonal: "theory",
   tone: "playback",
   vexflow: "drawing",
   "@vexflow-fonts": "drawing",
@@ -52,6 +51,11 @@ export const libraryOwner = Object.freeze({
   zustand: "ui",
   "d3-scale": "ui",
   "@fontsource-variable": "ui",
+  abcjs: "files",
+  fflate: "files",
+  "idb-keyval": "files",
+  "midi-file": "files",
+  zod: "files",
 });
 
 /** Libraries that need a browser: nothing in the core may reach them, not even through others. */

@@ -112,11 +112,21 @@ describe("the import check", () => {
     ],
     [
       "a library outside its owner",
-      "tonal-owner",
+      "zustand-owner",
       "src/band/theory-library.ts",
       {
-        ...library("tonal"),
-        "src/band/theory-library.ts": 'import { x } from "tonal";\nexport const horn = x;',
+        ...library("zustand"),
+        "src/band/theory-library.ts": 'import { x } from "zustand";\nexport const horn = x;',
+      },
+    ],
+    [
+      "a judge of the tests inside the product",
+      "tests-only",
+      "src/theory/judge.ts",
+      {
+        ...library("chord-symbol"),
+        "package.json": JSON.stringify({ devDependencies: { "chord-symbol": "1.0.0" } }),
+        "src/theory/judge.ts": 'import { x } from "chord-symbol";\nexport const judge = x;',
       },
     ],
     [
