@@ -1,0 +1,62 @@
+import type { Db, DbFs, Ratio, Result, Seconds } from "../base/index.ts";
+import type { Lufs, RenderedSound, SoundPlan, StereoSamples } from "../audio/index.ts";
+
+/** What can be played: a plan, rendered while it sounds, or samples at 48 kHz. */
+export type Sound =
+  | { readonly kind: "plan"; readonly plan: SoundPlan }
+  | { readonly kind: "samples"; readonly samples: StereoSamples };
+
+/** Choices of one play. */
+export interface PlayOptions {
+  /** Level change of this sound, for level-matching; 0 dB unless given. */
+  readonly gain?: Db;
+  /** Where in the samples to begin; a plan always begins at its start. */
+  readonly from?: Seconds;
+}
+
+/** Why a sound is no longer heard. */
+export type EndReason = "finished" | "stopped" | "replaced";
+
+/** The one player of the page. */
+export interface Playback {
+  /**
+   * Sounds something in place of what sounds now. Call it from the handler of a click or a key.
+   * @param sound - a plan or samples
+   * @param options - level and starting point
+   * @returns once its first 100 ms are scheduled; problems "sound-blocked" (the browser waits for a
+   * gesture), "sound-unavailable" (no audio output) and "render-failed"
+   */
+  play(sound: Sound, options?: PlayOptions): Promise<Result<void>>;
+  /** Silence within 20 ms, whatever is going on. */
+  stop(): void;
+  /** Peak at the output, dB re full scale; minus infinity in silence. */
+  level(): DbFs;
+  /** True from `play` until the last frame has sounded. */
+  isSounding(): boolean;
+  /**
+   * Hears every end.
+   * @param listener - is told why
+   * @returns stops listening
+   */
+  onEnd(listener: (reason: EndReason) => void): () => void;
+  /**
+   * Volume of everything.
+   * @param volume - 0 dB or below; minus infinity is silence
+   */
+  setVolume(volume: Db): void;
+  /** Loads everything that the first sound needs, so that it starts at once; needs no gesture. */
+  warmUp(): void;
+  /** Integrated loudness of a plan as played, before the limiter, for level-matching. */
+  measure(plan: SoundPlan): Promise<Result<Lufs>>;
+  /** Renders a plan for a file, faster than it sounds. */
+  render(
+    plan: SoundPlan,
+    options?: {
+      readonly gain?: Db;
+      readonly onProgress?: (share: Ratio) => void;
+      readonly signal?: AbortSignal;
+    },
+  ): Promise<Result<RenderedSound>>;
+  /** Lets go of the audio output and of the worker. */
+  dispose(): void;
+}

@@ -1,0 +1,193 @@
+import { fail, ok } from "../base/index.ts";
+import type { Db, DbFs, Gain, Result, Seconds } from "../base/index.ts";
+import { dbToGain } from "../audio/index.ts";
+import type { SoundPlan } from "../audio/index.ts";
+import { Deck } from "./deck.ts";
+import { openOutput } from "./output-chain.ts";
+import type { OutputChain } from "./output-chain.ts";
+import type { EndReason, PlayOptions, Playback, Sound } from "./playback-types.ts";
+import { RenderClient } from "./render-client.ts";
+import type { RenderJob, RenderPort } from "./render-client.ts";
+import { LIVE_SAMPLE_RATE, openContext, startContext } from "./sound-context.ts";
+import { loadTone } from "./tone-door.ts";
+
+/** Moderate to begin with: a user with loud headphones has time to turn down. */
+export const START_VOLUME_DB: Db = -12 as Db;
+
+/**
+ * Makes the page's player. Nothing is opened or loaded before the first sound is asked for.
+ * @returns the player
+ */
+export function createPlayback(): Playback {
+  return new LivePlayback();
+}
+
+class LivePlayback implements Playback {
+  private native: AudioContext | undefined;
+  private opening: Promise<OutputChain> | undefined;
+  private chain: OutputChain | undefined;
+  private client: RenderClient | undefined;
+  private volume: Gain = dbToGain(START_VOLUME_DB);
+  private deck: Deck | undefined;
+  private job: RenderJob | undefined;
+  /** Counts plays and stops, so that one overtaken by another gives up quietly. */
+  private turn = 0;
+  private isStarting = false;
+  private readonly listeners = new Set<(reason: EndReason) => void>();
+
+  async play(sound: Sound, options: PlayOptions = {}): Promise<Result<void>> {
+    const turn = ++this.turn;
+    this.isStarting = true;
+    this.job?.cancel();
+    const opened = await this.open();
+    if (turn !== this.turn) return ok(undefined);
+    const started = opened.ok ? await this.start(opened.value, sound, options) : opened;
+    if (turn === this.turn) this.isStarting = false;
+    return started;
+  }
+
+  stop(): void {
+    this.turn++;
+    this.isStarting = false;
+    this.job?.cancel();
+    this.job = undefined;
+    this.replace(undefined, "stopped");
+  }
+
+  level(): DbFs {
+    return this.chain?.level() ?? (-Infinity as DbFs);
+  }
+
+  isSounding(): boolean {
+    return this.isStarting || this.deck !== undefined;
+  }
+
+  onEnd(listener: (reason: EndReason) => void): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  setVolume(volume: Db): void {
+    if (!(volume <= 0)) throw new RangeError(`volume must be 0 dB or below, got ${volume}`);
+    this.volume = dbToGain(volume);
+    this.chain?.setVolume(this.volume);
+  }
+
+  warmUp(): void {
+    this.renderer();
+    void loadTone();
+  }
+
+  measure(plan: SoundPlan): ReturnType<Playback["measure"]> {
+    return this.renderer().measure(plan);
+  }
+
+  render(
+    plan: SoundPlan,
+    options: Parameters<Playback["render"]>[1] = {},
+  ): ReturnType<Playback["render"]> {
+    return this.renderer().renderWhole(plan, options);
+  }
+
+  dispose(): void {
+    this.stop();
+    this.client?.dispose();
+    this.client = undefined;
+    this.chain?.dispose();
+    void this.native?.close().catch(() => undefined);
+    this.native = undefined;
+    this.opening = undefined;
+    this.chain = undefined;
+  }
+
+  /** Opens and starts the output; everything up to the first wait runs within the gesture. */
+  private async open(): Promise<Result<OutputChain>> {
+    try {
+      this.native ??= openContext();
+      const starting = startContext(this.native);
+      this.opening ??= openOutput(this.native, this.volume);
+      const started = await starting;
+      if (!started.ok) return started;
+      this.chain = await this.opening;
+      return ok(this.chain);
+    } catch {
+      this.opening = undefined;
+      return fail(
+        "sound-unavailable",
+        "This browser or machine gives no audio output to the page.",
+      );
+    }
+  }
+
+  private start(chain: OutputChain, sound: Sound, options: PlayOptions): Promise<Result<void>> {
+    return sound.kind === "plan"
+      ? this.startPlan(chain, sound.plan, options.gain ?? (0 as Db))
+      : Promise.resolve(this.startSamples(chain, sound, options));
+  }
+
+  private startSamples(
+    chain: OutputChain,
+    { samples }: Extract<Sound, { readonly kind: "samples" }>,
+    { gain = 0 as Db, from = 0 as Seconds }: PlayOptions,
+  ): Result<void> {
+    const deck = this.newDeck(chain, dbToGain(gain));
+    if (from > 0) deck.fadeIn();
+    const first = Math.round(from * LIVE_SAMPLE_RATE);
+    const { left, right } = samples;
+    deck.add(0, { left: left.slice(first), right: right.slice(first) });
+    this.replace(deck, "replaced");
+    deck.complete();
+    return ok(undefined);
+  }
+
+  private startPlan(chain: OutputChain, plan: SoundPlan, gain: Db): Promise<Result<void>> {
+    return new Promise((resolve) => {
+      let deck: Deck | undefined;
+      const job = this.renderer().render(plan, gain, ({ from, left, right }) => {
+        const isFirst = deck === undefined;
+        // The level was matched before the limiter, so the fader stands at 1.
+        deck ??= this.newDeck(chain, 1 as Gain);
+        deck.add(from, { left, right });
+        if (!isFirst) return;
+        this.replace(deck, "replaced");
+        resolve(ok(undefined));
+      });
+      this.job = job;
+      void job.done.then((result) => {
+        deck?.complete();
+        resolve(result.ok ? ok(undefined) : result);
+      });
+    });
+  }
+
+  private newDeck(chain: OutputChain, gain: Gain): Deck {
+    const deck = new Deck(chain, gain, () => {
+      if (this.deck !== deck) return;
+      this.deck = undefined;
+      this.tell("finished");
+    });
+    return deck;
+  }
+
+  /** Puts a deck in the place of what sounds: the old one gives way just as the new one begins. */
+  private replace(deck: Deck | undefined, reason: EndReason): void {
+    const old = this.deck;
+    this.deck = deck;
+    if (!old) return;
+    old.leave(deck?.start ?? (0 as Seconds));
+    this.tell(reason);
+  }
+
+  private tell(reason: EndReason): void {
+    for (const listener of [...this.listeners]) listener(reason);
+  }
+
+  private renderer(): RenderClient {
+    this.client ??= new RenderClient(
+      new Worker(new URL("./render-worker.ts", import.meta.url), {
+        type: "module",
+      }) as unknown as RenderPort,
+    );
+    return this.client;
+  }
+}
