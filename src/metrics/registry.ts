@@ -1,13 +1,19 @@
 import type { Voicing } from "../voicing/index.ts";
+import { brightness } from "./brightness.ts";
+import { chordClarity } from "./chord-clarity.ts";
 import { criticalBandSpacing } from "./critical-band-spacing.ts";
 import { density } from "./density.ts";
 import { densityCompression } from "./density-compression.ts";
 import { distinctNotes } from "./distinct-notes.ts";
+import { heardPlayers } from "./heard-players.ts";
 import { interleaving } from "./interleaving.ts";
+import { loudness } from "./loudness.ts";
 import { lowWeight } from "./low-weight.ts";
 import { meanGap } from "./mean-gap.ts";
 import type { Measured, Metric, Situation } from "./metric.ts";
+import { mud } from "./mud.ts";
 import { players } from "./players.ts";
+import { roughness } from "./roughness.ts";
 import { span } from "./span.ts";
 import { weight } from "./weight.ts";
 import { widestGap } from "./widest-gap.ts";
@@ -25,6 +31,12 @@ export const metrics: readonly Metric[] = Object.freeze([
   weight,
   lowWeight,
   interleaving,
+  loudness,
+  heardPlayers,
+  mud,
+  roughness,
+  brightness,
+  chordClarity,
 ]);
 
 /** A measure and what it says of one voicing. */
