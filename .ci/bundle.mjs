@@ -13,8 +13,8 @@ const nodeFolders =
 /** Programs written in TypeScript that Node runs: bundled once, then started from the bundle. */
 const programs = {
   cli: { entry: "src/cli/main.ts", sources: nodeFolders },
-  bench: { entry: "tests/bench/run.ts", sources: ["src", "tests/bench"] },
-  samples: { entry: "src/cli/samples.ts", sources: nodeFolders },
+  bench: { entry: "tests/bench/run.ts", sources: ["src", "tests/bench"], atTop: true },
+  samples: { entry: "src/cli/samples.ts", sources: nodeFolders, atTop: true },
 };
 
 /**
@@ -25,7 +25,7 @@ const programs = {
  * @returns {Promise<number>} its exit code
  */
 export async function runBundled(root, name, args) {
-  const { entry, sources } = programs[name];
+  const { entry, sources, atTop = false } = programs[name];
   const product = `node_modules/.cache/hornweave/${name}.mjs`;
   const bundle = freshness(root, name, product, [...sources, "package-lock.json"]);
   if (!bundle.isFresh) {
@@ -33,6 +33,8 @@ export async function runBundled(root, name, args) {
     await bundleProgram(root, entry, product);
     bundle.remember();
   }
+  // What these write lies in the project; the command line writes where its user stands.
+  if (atTop) process.chdir(root);
   const { main } = await import(pathToFileURL(join(root, product)).href);
   return main(args);
 }

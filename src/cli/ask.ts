@@ -39,6 +39,13 @@ export const bassOption: Option = {
   words: "root: a bass player has it; none: the lowest horn must; root unless given",
 };
 
+/** A voicing of one's own. */
+export const notesOption: Option = {
+  name: "notes",
+  kind: "list",
+  words: "player=sounding pitch for each, such as tpt1=D5,alto1=B4",
+};
+
 /** Everything that makes a question. */
 export const questionOptions: readonly Option[] = [
   chordOption,

@@ -1,6 +1,7 @@
 import { atlasCommand } from "./atlas-command.ts";
 import { chordCommand } from "./chord-command.ts";
 import { measureCommand } from "./measure-command.ts";
+import { renderCommand } from "./render-command.ts";
 import type { Command } from "./option-types.ts";
 import { voicingsCommand } from "./voicings-command.ts";
 
@@ -10,4 +11,5 @@ export const commands: readonly Command[] = [
   voicingsCommand,
   atlasCommand,
   measureCommand,
+  renderCommand,
 ];

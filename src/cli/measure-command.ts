@@ -1,20 +1,12 @@
-import { ok, type Result } from "../base/index.ts";
-import { partialsOf, TIMBRE_DISTANCE_METRES, type PlayerLevel } from "../band/index.ts";
-import { firstInquiry, reportOn, type VoicingReport } from "../explore/index.ts";
+import { partialsOf, TIMBRE_DISTANCE_METRES } from "../band/index.ts";
+import { reportOn, type VoicingReport } from "../explore/index.ts";
 import type { Reading } from "../metrics/index.ts";
-import { readChord, tickedTones } from "../theory/index.ts";
-import { stackOf, techniqueTexts, type Question, type Voicing } from "../voicing/index.ts";
-import {
-  bassOption,
-  bassSoundsIn,
-  chordOption,
-  dynamicIn,
-  dynamicOption,
-  levelOption,
-} from "./ask.ts";
+import { techniqueTexts, type Question, type Voicing } from "../voicing/index.ts";
+import { bassOption, chordOption, dynamicOption, levelOption, notesOption } from "./ask.ts";
 import { inColumns } from "./columns.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
-import { noteData, noteRows, readPlacedNotes } from "./placed-notes.ts";
+import { noteData, noteRows } from "./placed-notes.ts";
+import { readOwnVoicing } from "./own-voicing.ts";
 
 /** `measure --chord F13 --notes tpt1=D5,…`: every measure of a voicing of one's own. */
 export const measureCommand: Command = {
@@ -22,12 +14,7 @@ export const measureCommand: Command = {
   summary: "Measures a voicing of your own",
   options: [
     chordOption,
-    {
-      name: "notes",
-      kind: "list",
-      isRequired: true,
-      words: "player=sounding pitch for each, such as tpt1=D5,alto1=B4",
-    },
+    { ...notesOption, isRequired: true },
     dynamicOption,
     bassOption,
     levelOption,
@@ -36,13 +23,8 @@ export const measureCommand: Command = {
   run,
 };
 
-interface Measurable {
-  readonly voicing: Voicing;
-  readonly question: Question;
-}
-
 function run(request: Request): Answer {
-  const read = readMeasurable(request);
+  const read = readOwnVoicing(request);
   if (!read.ok) return read;
   const { voicing, question } = read.value;
   const report = reportOn(voicing, question);
@@ -63,29 +45,6 @@ function run(request: Request): Answer {
     },
     text: () => measureText(report, question, partials),
   };
-}
-
-function readMeasurable(request: Request): Result<Measurable> {
-  const chord = readChord(String(request["chord"]));
-  if (!chord.ok) return chord;
-  const level = request["level"] as PlayerLevel | undefined;
-  const voicing = readPlacedNotes(request["notes"] as readonly string[], chord.value, level);
-  if (!voicing.ok) return voicing;
-  // What lies on top is heard as the melody.
-  const lead = stackOf(voicing.value).at(-1);
-  if (lead === undefined) throw new RangeError("a voicing that was read has a top note");
-  const question: Question = {
-    ...firstInquiry(),
-    locks: [],
-    chord: chord.value,
-    lead,
-    players: voicing.value.placements.map(({ player }) => player),
-    dynamic: dynamicIn(request),
-    ticked: tickedTones(chord.value, "tensions"),
-    required: [],
-    bassSounds: bassSoundsIn(request),
-  };
-  return ok({ voicing: voicing.value, question });
 }
 
 const measureData = ({ metric, measured }: Reading) => [

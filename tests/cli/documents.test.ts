@@ -1,6 +1,7 @@
-import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
-import { describe, expect, it } from "vitest";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
 import { run } from "./run-main.ts";
 
 // What the documents tell people to type is typed.
@@ -17,11 +18,18 @@ const commands = ["README.md", "DEVELOPERS.md"].flatMap((name) =>
 const wordsOf = (line: string) =>
   [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2] ?? "");
 
+const folder = mkdtempSync(join(tmpdir(), "documents-"));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Files go to a folder that is thrown away. */
+const elsewhere = (words: readonly string[]) =>
+  words.map((word, at) => (words[at - 1] === "--out" ? join(folder, word) : word));
+
 describe("commands in the documents", () => {
   it("are there", () => expect(commands.length).toBeGreaterThan(3));
 
   it.each(commands)("work: %s", async (line) => {
-    const { code, output, errors } = await run(wordsOf(line));
+    const { code, output, errors } = await run(elsewhere(wordsOf(line)));
     expect(errors).toBe("");
     expect(code).toBe(0);
     expect(output.length).toBeGreaterThan(20);

@@ -1,0 +1,1 @@
+export { encodeWav, type WavFormat, type WavOptions } from "./wav.ts";
