@@ -60,11 +60,14 @@ export function portProblem(port, error) {
   return `Port ${port} cannot be used (${error.message}). Try another: ${way}`;
 }
 
+/** Waits for an interrupt, or for npm to go away: killed, it does not always tell its child. */
 function interrupted() {
   return new Promise((done) => {
-    process.once("SIGINT", done);
-    process.once("SIGTERM", done);
-    process.once("SIGHUP", done);
+    for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) process.once(signal, done);
+    if (process.env.npm_lifecycle_event === undefined) return;
+    const parent = process.ppid;
+    const watch = () => process.ppid !== parent && done();
+    setInterval(watch, 500).unref();
   });
 }
 
