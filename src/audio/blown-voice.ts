@@ -14,7 +14,7 @@ import { PitchMotion } from "./pitch-motion.ts";
 import type { Wavetable } from "./wavetable.ts";
 
 /** Pitch, level and brightness are set every so many frames and run evenly between. */
-const STEP_FRAMES = 32;
+const STEP_FRAMES = 64;
 /** How far the noise of the attack rises above the breath of the steady note. */
 const BITE_OVER_BREATH_DB = 12;
 

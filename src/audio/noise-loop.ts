@@ -4,13 +4,14 @@ import type { NoiseColour } from "./noise-colour-table.ts";
 
 /** Frames in a noise loop; a power of two. At 48 kHz the loop lasts 0.34 s. */
 export const NOISE_LOOP_FRAMES = 16384;
-/** Passes of each filter at each end of the band: two of 6 dB an octave. */
-const PASSES = 2;
+/** Passes of each filter, 6 dB an octave each; steeper above, where it would be heard as hiss. */
+const LOW_PASSES = 4;
+const HIGH_PASSES = 2;
 
 /**
  * A loop of noise with unit rms whose end runs into its start without a seam: every filter runs
  * through the loop once to settle and a second time to be heard.
- * @param colour - band of the noise; it falls 12 dB an octave outside
+ * @param colour - band of the noise; it falls 12 dB an octave below it and 24 above
  * @param sampleRate - Hz
  * @param seed - seed of the noise
  * @returns NOISE_LOOP_FRAMES samples, rms 1
@@ -20,10 +21,8 @@ export function noiseLoop(colour: NoiseColour, sampleRate: Hertz, seed: Count): 
   const chance = seededChance(seed);
   const loop = new Float64Array(NOISE_LOOP_FRAMES);
   for (let i = 0; i < NOISE_LOOP_FRAMES; i++) loop[i] = chance() - 0.5;
-  for (let pass = 0; pass < PASSES; pass++) {
-    smooth(loop, colour.high, sampleRate);
-    sharpen(loop, colour.low, sampleRate);
-  }
+  for (let pass = 0; pass < LOW_PASSES; pass++) smooth(loop, colour.high, sampleRate);
+  for (let pass = 0; pass < HIGH_PASSES; pass++) sharpen(loop, colour.low, sampleRate);
   let power = 0;
   for (let i = 0; i < NOISE_LOOP_FRAMES; i++) power += loop[i]! * loop[i]!;
   const scale = Math.sqrt(NOISE_LOOP_FRAMES / power);

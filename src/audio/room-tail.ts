@@ -15,7 +15,6 @@ const LINES = TAIL_DELAYS.length;
  */
 export class RoomTail {
   private readonly lines: readonly TailLine[];
-  private readonly heard = Array.from({ length: LINES }, () => new Float64Array(CHUNK_FRAMES));
   private readonly sum = new Float64Array(CHUNK_FRAMES);
   private gain: number;
 
@@ -53,29 +52,17 @@ export class RoomTail {
   }
 
   private hear(out: readonly [Float32Array, Float32Array], from: Frames, frames: Frames): void {
-    const { sum, gain } = this;
-    sum.fill(0);
+    this.sum.fill(0);
     for (let n = 0; n < LINES; n++) {
-      const heard = this.heard[n]!;
-      this.lines[n]!.read(heard, frames);
-      const side = out[n & 1]!;
-      const sign = n & 2 ? -gain : gain;
-      for (let i = 0; i < frames; i++) {
-        sum[i] = sum[i]! + heard[i]!;
-        side[from + i] = side[from + i]! + sign * heard[i]!;
-      }
+      const gain = n & 2 ? -this.gain : this.gain;
+      this.lines[n]!.hear({ sum: this.sum, side: out[n & 1]!, from, frames, gain });
     }
   }
 
   private feed(send: readonly [Float32Array, Float32Array], from: Frames, frames: Frames): void {
     const { sum } = this;
-    for (let n = 0; n < LINES; n++) {
-      const heard = this.heard[n]!;
-      const side = send[n & 1]!;
-      for (let i = 0; i < frames; i++)
-        heard[i] = heard[i]! - (2 / LINES) * sum[i]! + side[from + i]!;
-      this.lines[n]!.write(heard, frames);
-    }
+    for (let i = 0; i < frames; i++) sum[i] = (2 / LINES) * sum[i]!;
+    for (let n = 0; n < LINES; n++) this.lines[n]!.feed(sum, send[n & 1]!, from, frames);
   }
 
   /** Power of the answer to one impulse in each send, halved: the factor on an even pair. */
@@ -92,16 +79,28 @@ export class RoomTail {
   }
 }
 
+/** Where a line is heard. */
+interface Hearing {
+  /** What all lines give, added up. */
+  readonly sum: Float64Array;
+  /** The channel it is heard in, added to from `from` on. */
+  readonly side: Float32Array;
+  readonly from: Frames;
+  readonly frames: Frames;
+  readonly gain: number;
+}
+
 /** One delay line with its loss. */
 class TailLine {
-  private readonly samples: Float64Array;
+  private readonly past: Float64Array;
+  private readonly heard = new Float64Array(CHUNK_FRAMES);
   private readonly keep: number;
   private readonly take: number;
   private at = 0;
   private state = 0;
 
   constructor(frames: Frames, sampleRate: Hertz) {
-    this.samples = new Float64Array(frames);
+    this.past = new Float64Array(frames);
     const seconds = frames / sampleRate;
     const middle = 10 ** ((-3 * seconds) / TAIL_T60);
     const high = 10 ** ((-3 * seconds) / TAIL_T60_HIGH);
@@ -112,35 +111,43 @@ class TailLine {
   }
 
   clear(): void {
-    this.samples.fill(0);
+    this.past.fill(0);
     this.state = 0;
     this.at = 0;
   }
 
-  read(out: Float64Array, frames: Frames): void {
-    const size = this.samples.length;
-    const first = Math.min(frames, size - this.at);
-    this.smooth(out, 0, first, this.at);
-    this.smooth(out, first, frames, -first);
+  /** Takes what went in a whole line ago, with its loss, and adds it to the sum and the channel. */
+  hear(hearing: Hearing): void {
+    const untilEnd = Math.min(hearing.frames, this.past.length - this.at);
+    this.hearStretch(hearing, 0, untilEnd, this.at);
+    this.hearStretch(hearing, untilEnd, hearing.frames, -untilEnd);
     if (Math.abs(this.state) < 1e-20) this.state = 0;
   }
 
-  private smooth(out: Float64Array, from: Frames, to: Frames, shift: Frames): void {
-    const { samples, keep, take } = this;
-    let { state } = this;
-    for (let i = from; i < to; i++) {
-      state = keep * state + take * samples[i + shift]!;
-      out[i] = state;
-    }
-    this.state = state;
+  /** Puts in what the line gave, less the common part, and what is sent. */
+  feed(sum: Float64Array, send: Float32Array, from: Frames, frames: Frames): void {
+    const untilEnd = Math.min(frames, this.past.length - this.at);
+    const { past, heard, at } = this;
+    for (let i = 0; i < untilEnd; i++) past[at + i] = heard[i]! - sum[i]! + send[from + i]!;
+    for (let i = untilEnd; i < frames; i++)
+      past[i - untilEnd] = heard[i]! - sum[i]! + send[from + i]!;
+    this.at = (at + frames) % past.length;
   }
 
-  write(values: Float64Array, frames: Frames): void {
-    const { samples } = this;
-    const size = samples.length;
-    const first = Math.min(frames, size - this.at);
-    for (let i = 0; i < first; i++) samples[this.at + i] = values[i]!;
-    for (let i = first; i < frames; i++) samples[i - first] = values[i]!;
-    this.at = (this.at + frames) % size;
+  private hearStretch(
+    { sum: outSum, side: outSide, from, gain }: Hearing,
+    first: number,
+    end: number,
+    shift: number,
+  ): void {
+    const { past, heard, keep, take } = this;
+    let { state } = this;
+    for (let i = first; i < end; i++) {
+      state = keep * state + take * past[i + shift]!;
+      heard[i] = state;
+      outSum[i] = outSum[i]! + state;
+      outSide[from + i] = outSide[from + i]! + gain * state;
+    }
+    this.state = state;
   }
 }

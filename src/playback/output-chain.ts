@@ -34,6 +34,8 @@ export async function openOutput(native: AudioContext, volume: GainFactor): Prom
   const [tone] = await Promise.all([loadTone(), native.audioWorklet.addModule(limiterAddress)]);
   // Nothing here needs the ticking clock of the library: everything is scheduled ahead.
   const context = new tone.Context({ context: native, clockSource: "offline", lookAhead: 0 });
+  // Otherwise the library opens a context of its own as soon as it makes a node.
+  tone.setContext(context);
   const input = new tone.Gain({ context, gain: volume });
   const limiter = new AudioWorkletNode(native, "true-peak-limiter", {
     numberOfInputs: 1,

@@ -1,5 +1,6 @@
 import type { Context } from "tone/build/esm/core/context/Context.js";
 import type { Gain } from "tone/build/esm/core/context/Gain.js";
+import type { setContext } from "tone/build/esm/core/context/GlobalContext.js";
 import type { connect } from "tone/build/esm/core/context/ToneAudioNode.js";
 
 /** The parts of Tone.js that playback uses. */
@@ -7,6 +8,7 @@ export interface Tone {
   readonly Context: typeof Context;
   readonly Gain: typeof Gain;
   readonly connect: typeof connect;
+  readonly setContext: typeof setContext;
 }
 
 /**
@@ -17,10 +19,11 @@ export interface Tone {
  */
 export async function loadTone(): Promise<Tone> {
   (globalThis as { TONE_SILENCE_LOGGING?: boolean }).TONE_SILENCE_LOGGING = true;
-  const [{ Context }, { Gain }, { connect }] = await Promise.all([
+  const [{ Context }, { Gain }, { setContext }, { connect }] = await Promise.all([
     import("tone/build/esm/core/context/Context.js"),
     import("tone/build/esm/core/context/Gain.js"),
+    import("tone/build/esm/core/context/GlobalContext.js"),
     import("tone/build/esm/core/context/ToneAudioNode.js"),
   ]);
-  return { Context, Gain, connect };
+  return { Context, Gain, connect, setContext };
 }
