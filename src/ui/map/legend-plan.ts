@@ -7,8 +7,6 @@ export const legendSizes = {
   left: 32,
   line: 16,
   between: 3,
-  rampWidth: 130,
-  rampHeight: 46,
   letter: 6.2,
   sign: 24,
   /** Narrower than this nothing is written. */
@@ -27,7 +25,7 @@ export interface LegendPlan {
 }
 
 /**
- * Fits the list of textbook voicings and the ramp into the map's empty corner, narrow and many,
+ * Fits the list of textbook voicings into the map's empty corner, narrow and many,
  * line by line, so that no line touches a place.
  * @param cells - all cells of the map, whatever their number of players
  * @param plan - where they lie
@@ -39,7 +37,7 @@ export function legendPlan(
   plan: MapPlan,
   points: readonly { readonly letter: string; readonly label: string }[],
 ): LegendPlan | null {
-  const { left, line, between, rampWidth, rampHeight, letter, sign, leastWidth } = legendSizes;
+  const { left, line, between, letter, sign, leastWidth } = legendSizes;
   const free = (top: number, bottom: number) => freeWidth(cells, plan, top, bottom) - left;
   let y = 0;
   if (free(y, y + line) < leastWidth * 1.6) return null;
@@ -52,7 +50,7 @@ export function legendPlan(
     entries.push({ letter: point.letter, lines });
     y += lines.length * line + between;
   }
-  return free(y, y + rampHeight) >= rampWidth ? { entries } : null;
+  return { entries };
 }
 
 /** Free width from the left edge of the map in a horizontal stretch. */

@@ -1,13 +1,15 @@
-import { useMemo, useState } from "react";
+import { useLayoutEffect, useMemo, useRef, useState, type ReactNode } from "react";
 import { useMedia, useSize } from "../parts/use-size.ts";
 import { usePage } from "../store.ts";
 import { deskSizes, mapPlan, touchSizes } from "./map-plan.ts";
 import { EmptyPlaceWords, EmptyMapWords } from "./empty-words.tsx";
 import { LayerChoice } from "./layer-choice.tsx";
+import { legendPlan } from "./legend-plan.ts";
 import { MapLegend } from "./map-legend.tsx";
 import { MapTable } from "./map-table.tsx";
 import { MapView, placeText } from "./map-view.tsx";
 import { PlayersRow } from "./players-row.tsx";
+import { Ramp } from "./ramp.tsx";
 import { SearchProgress } from "./search-progress.tsx";
 import { ShadePick } from "./shade-pick.tsx";
 
@@ -36,6 +38,7 @@ export function MapColumn() {
         <LayerChoice />
         <ShadePick />
       </div>
+      <Ramp />
       <p id="map-keys" className="unseen">
         Arrow keys walk to narrower, wider, more and fewer notes; page up and page down change the
         players; Enter sounds the place; shift and an arrow step onto empty places, which say why
@@ -67,17 +70,40 @@ function MapLattice() {
     );
   }, [answer, size.width, isTouch]);
   if (answer === null || view === null || answer.map.cells.length === 0) return null;
+  const { players } = view.report.cell;
+  const points = answer.references.filter((point) => point.report.cell.players === players);
+  const corner = isTouch ? null : legendPlan(answer.map.cells, plan, points);
   return (
     <div className="lattice-room" ref={ref}>
-      <div className="lattice-scroll">
+      <LatticeScroll x={plan.xOf(view.report.cell.span)} width={plan.placeWidth}>
         <MapView answer={answer} view={view} plan={plan} />
-      </div>
-      <MapLegend
-        answer={answer}
-        plan={plan}
-        players={view.report.cell.players}
-        isInside={!isTouch}
-      />
+        {corner !== null && <MapLegend points={points} corner={corner} />}
+      </LatticeScroll>
+      {corner === null && <MapLegend points={points} corner={null} />}
+    </div>
+  );
+}
+
+/** Scrolls sideways when there are many spans; keeps the place in view inside. */
+function LatticeScroll(props: {
+  readonly x: number;
+  readonly width: number;
+  readonly children: ReactNode;
+}) {
+  const { x, width, children } = props;
+  const scroll = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const element = scroll.current;
+    if (element === null) return;
+    const { scrollLeft, clientWidth } = element;
+    const margin = 3 * width;
+    if (x - margin < scrollLeft) element.scrollLeft = x - margin;
+    else if (x + width + margin > scrollLeft + clientWidth)
+      element.scrollLeft = x + width + margin - clientWidth;
+  }, [x, width]);
+  return (
+    <div className="lattice-scroll" ref={scroll}>
+      {children}
     </div>
   );
 }

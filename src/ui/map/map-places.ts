@@ -5,7 +5,7 @@ import type { AtlasCell } from "../../voicing/index.ts";
 export interface OtherCount {
   readonly span: number;
   readonly notes: number;
-  /** In words for the place: "≤ 11", "≥ 7", "8–11". */
+  /** In words for the place: "≤11", "≥7", "8–11". */
   readonly text: string;
 }
 
@@ -49,8 +49,8 @@ export function placesAround(cells: readonly AtlasCell[], players: number): Plac
 function countText(found: readonly number[], players: number): string {
   const least = Math.min(...found);
   const most = Math.max(...found);
-  if (most < players) return `≤ ${most}`;
-  return least > players ? `≥ ${least}` : `${least}–${most}`;
+  if (most < players) return `≤${most}`;
+  return least > players ? `≥${least}` : `${least}–${most}`;
 }
 
 /** A textbook voicing at its place; several at one place stand side by side. */

@@ -13,7 +13,7 @@ export interface MapSizes {
   readonly between: number;
 }
 
-export const deskSizes = { left: 26, columnStep: [28, 38], rowStep: 30, between: 4 } as const;
+export const deskSizes = { left: 26, columnStep: [30, 38], rowStep: 30, between: 4 } as const;
 export const touchSizes = { left: 26, columnStep: [46, 46], rowStep: 46, between: 2 } as const;
 
 /** A stretch of spans without any place. */

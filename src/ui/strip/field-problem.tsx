@@ -1,8 +1,12 @@
+import { useEffect, useState } from "react";
 import type { FieldProblem, InquiryField } from "../../explore/index.ts";
 import { askChord, askLineUp, askMelody, freePlayers } from "../actions/ask.ts";
 import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
 import { chordWithSigns, withSigns } from "../words/signs.ts";
+
+/** How long a problem stands before it is said, ms. */
+const settleMs = 350;
 
 /** Id of the sentence about a field, for the field's description. */
 export function problemId(field: InquiryField): string {
@@ -11,7 +15,7 @@ export function problemId(field: InquiryField): string {
 
 /** What is wrong with the question: at the field, one sentence, up to three ways on. */
 export function FieldProblems() {
-  const problems = usePage((state) => state.problems);
+  const problems = useSettled(usePage((state) => state.problems));
   if (problems.length === 0) return null;
   return (
     <div className="problems" role="alert">
@@ -20,6 +24,16 @@ export function FieldProblems() {
       ))}
     </div>
   );
+}
+
+/** Problems that have stood for a moment: half-typed text is not yet wrong. */
+function useSettled(problems: readonly FieldProblem[]): readonly FieldProblem[] {
+  const [settled, setSettled] = useState<readonly FieldProblem[]>([]);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(problems), problems.length === 0 ? 0 : settleMs);
+    return () => clearTimeout(timer);
+  }, [problems]);
+  return problems.length === 0 ? problems : settled;
 }
 
 function OneProblem({ problem }: { readonly problem: FieldProblem }) {

@@ -7,6 +7,9 @@ export interface ThreadEnd {
   readonly y: number;
 }
 
+/** Room in which a thread turns from its rung's height to its note's, CSS pixels. */
+const turn = 36;
+
 /** Threads from the rungs to their notes on the staff. */
 export function Threads(props: {
   readonly plan: LadderPlan;
@@ -21,12 +24,11 @@ export function Threads(props: {
       {plan.rungs.map((rung) => {
         const end = ends.find((candidate) => candidate.pitch === rung.pitch);
         if (end === undefined) return null;
-        const middle = start + Math.min(60, (end.x - start) / 2);
         return (
           <path
             key={rung.pitch}
             className={rung.pitch === lead ? "thread thread-lead" : "thread"}
-            d={`M${start},${rung.y}C${middle},${rung.y} ${middle},${end.y} ${middle + 26},${end.y}H${end.x - 7}`}
+            d={`M${start},${rung.y}C${start + turn * 0.7},${rung.y} ${start + turn * 0.3},${end.y} ${start + turn},${end.y}H${end.x - 7}`}
           />
         );
       })}

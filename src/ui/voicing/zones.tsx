@@ -79,7 +79,7 @@ function zoneLabels(plan: LadderPlan) {
     for (const strip of plan.strips) {
       const register = strip.registers.find((each) => each.strength === strength);
       if (register === undefined || named.has(strength) || strip.width < 44) continue;
-      const y = freeMiddle(plan, strip, registerBox(plan, strip, register));
+      const y = freeMiddle(plan, registerBox(plan, strip, register));
       if (y === null) continue;
       named.add(strength);
       labels.push({ x: strip.x + strip.width / 2, y: y + 4, text: words[strength] });
@@ -88,16 +88,14 @@ function zoneLabels(plan: LadderPlan) {
   return labels;
 }
 
-/** The middle of the longest stretch of a zone without tokens; null when it is too short. */
+/** The middle of the longest stretch of a zone without a rung; null when it is too short. */
 function freeMiddle(
   plan: LadderPlan,
-  strip: Strip,
   box: { readonly y: number; readonly height: number },
 ): number | null {
   const half = ladderSizes.token / 2;
-  const ys = plan.tokens
-    .filter((token) => strip.players.includes(token.player))
-    .map((token) => token.y)
+  const ys = plan.rungs
+    .map((rung) => rung.y)
     .filter((y) => y > box.y - half && y < box.y + box.height + half)
     .sort((a, b) => a - b);
   const edges = [box.y - half, ...ys, box.y + box.height + half];
