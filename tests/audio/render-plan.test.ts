@@ -19,6 +19,11 @@ import type { Manner, SoundPlan } from "../../src/audio/index.ts";
 import { clickLevel } from "./support/click-level.ts";
 import { bigBand, chordOf, fiveHorns } from "./support/band.ts";
 import { joined, peak, toDb } from "./support/fourier.ts";
+import {
+  ENGINE_TOLERANCE,
+  REFERENCE_SAMPLES,
+  referenceRender,
+} from "./support/reference-render.ts";
 
 const maker = new NoteMaker();
 const RATE = maker.sampleRate;
@@ -59,6 +64,12 @@ describe("a rendered plan", () => {
     expect(again.left).toEqual(renderPlan(planOf(), { maker }).left);
     const other = renderPlan({ ...planOf(), seed: 2 }, { maker });
     expect(other.left).not.toEqual(again.left);
+  });
+
+  it("gives the reference samples, which the browser's test compares with its own", () => {
+    referenceRender().forEach((sample, i) =>
+      expect(Math.abs(sample - REFERENCE_SAMPLES[i]!)).toBeLessThan(ENGINE_TOLERANCE),
+    );
   });
 
   it("never passes −1 dBTP, whatever thirteen horns play at fff", () => {

@@ -33,7 +33,7 @@ const CLOCK_RUNS = 5;
  * @param shift - semitones by which the whole is moved
  * @returns thirteen placements
  */
-export function benchVoicing(shift: Count = 0): Voicing {
+function benchVoicing(shift: Count = 0): Voicing {
   const band = lineUpById("big-band");
   if (!band.ok) throw new Error(band.problem.message);
   return {

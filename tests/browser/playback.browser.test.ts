@@ -10,6 +10,11 @@ import { FADE_SECONDS } from "../../src/playback/fade.ts";
 import type { OutputChain } from "../../src/playback/output-chain.ts";
 import { loadTone } from "../../src/playback/tone-door.ts";
 import { fiveHorns } from "../audio/support/band.ts";
+import {
+  ENGINE_TOLERANCE,
+  REFERENCE_SAMPLES,
+  referenceRender,
+} from "../audio/support/reference-render.ts";
 import { clickLevel } from "../audio/support/click-level.ts";
 
 const RATE = 48000;
@@ -75,6 +80,14 @@ describe("a deck", () => {
     expect(clickLevel(heard, RATE, 0, start + 2000)).toBeLessThan(-60);
     const later = start + 4800;
     expect(heard[later]).toBeCloseTo(0.5 * sound.left[24800]!, 5);
+  });
+});
+
+describe("a render in the browser", () => {
+  it("is the one that Node gives, to a millionth of full scale", () => {
+    referenceRender().forEach((sample, i) =>
+      expect(Math.abs(sample - REFERENCE_SAMPLES[i]!)).toBeLessThan(ENGINE_TOLERANCE),
+    );
   });
 });
 
