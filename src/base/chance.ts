@@ -1,3 +1,5 @@
+import type { Count } from "./quantities.ts";
+
 /** Draws the next number of a seeded sequence, 0 (included) to 1 (excluded). */
 export type Chance = () => number;
 
@@ -8,7 +10,7 @@ export type Chance = () => number;
  * @returns a function that draws the next number, 0 to below 1
  * @source T. Ettinger, mulberry32 generator, public domain
  */
-export function seededChance(seed: number): Chance {
+export function seededChance(seed: Count): Chance {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

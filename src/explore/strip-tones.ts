@@ -32,7 +32,12 @@ export function stripTones(inquiry: Inquiry, chord: Chord): readonly StripTone[]
   });
 }
 
-/** Semitones above the root with one of the given choices. */
+/**
+ * Tones with one of the given choices.
+ * @param strip - the twelve tones
+ * @param choices - which states count
+ * @returns semitones above the root, ascending
+ */
 export function tonesWith(
   strip: readonly StripTone[],
   ...choices: readonly ToneChoice[]
