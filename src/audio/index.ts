@@ -4,6 +4,8 @@ export * from "./plan-options.ts";
 export { bandTimbre } from "./timbre.ts";
 export type { Timbre } from "./timbre.ts";
 export { planVoicing } from "./plan-voicing.ts";
+export { plansInTurn, TURN_GAP_SECONDS, type Turn } from "./plans-in-turn.ts";
+export { planLoudness } from "./plan-loudness.ts";
 export { seatOf, accompanimentSeat } from "./seating.ts";
 export { NoteMaker } from "./note-maker.ts";
 export { NoteCache, CACHE_BUDGET_BYTES } from "./note-cache.ts";

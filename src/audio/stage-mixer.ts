@@ -176,10 +176,11 @@ function channelOf(
   const level = dbToGain((event.trim + gain) as Db);
   const [left, right] = panned(seat.pan);
   const late = Math.max(0, seat.distanceM - NEAREST_M) / SPEED_OF_SOUND_M_PER_S;
-  const scatter = onsetScatter(seedFrom(`${event.playerId} ${event.onset}`, plan.seed));
+  const seed = seedFrom(`${event.playerId} ${soundName(event)}`, plan.seed);
+  const scatter = onsetScatter(seed);
   return {
     event,
-    seed: seedFrom(`${event.playerId} ${soundName(event)}`, plan.seed),
+    seed,
     start: Math.round((event.onset + scatter + late) * sampleRate),
     left: level * left,
     right: level * right,

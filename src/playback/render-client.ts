@@ -23,6 +23,9 @@ export interface RenderJob {
 /** Sampling rate of what the worker renders. */
 const WORKER_SAMPLE_RATE = 48000 as RenderedSound["sampleRate"];
 
+/** Loudnesses kept; when there are more, all are forgotten. */
+const MOST_LOUDNESSES = 500;
+
 interface Waiting {
   readonly hear: (reply: RenderReply) => void;
 }
@@ -30,6 +33,7 @@ interface Waiting {
 /** Talks to the render worker: several requests may be on their way at once. */
 export class RenderClient {
   private readonly waiting = new Map<number, Waiting>();
+  private readonly loudness = new Map<string, Promise<Result<Lufs>>>();
   private lastId = 0;
 
   /** @param port - the worker */
@@ -95,11 +99,22 @@ export class RenderClient {
   }
 
   /**
-   * Integrated loudness of a plan as played.
+   * Integrated loudness of a plan as played; measured once, then remembered.
    * @param plan - for level-matching, the three-second sustained one
    * @returns LUFS before the limiter; or the problem "render-failed"
    */
   measure(plan: SoundPlan): Promise<Result<Lufs>> {
+    const key = JSON.stringify(plan);
+    const known = this.loudness.get(key);
+    if (known) return known;
+    const measured = this.measureAnew(plan);
+    if (this.loudness.size >= MOST_LOUDNESSES) this.loudness.clear();
+    this.loudness.set(key, measured);
+    void measured.then(({ ok: isMeasured }) => isMeasured || this.loudness.delete(key));
+    return measured;
+  }
+
+  private measureAnew(plan: SoundPlan): Promise<Result<Lufs>> {
     const id = ++this.lastId;
     return new Promise((resolve) => {
       this.expect(id, (reply) => {

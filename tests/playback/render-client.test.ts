@@ -94,6 +94,18 @@ describe("the render client", () => {
     expect(!result.ok && result.problem.message).toContain("no such instrument");
   });
 
+  it("measures the loudness of a plan once", async () => {
+    const port = new FakePort();
+    const client = new RenderClient(port);
+    const first = client.measure(plan);
+    port.say({ kind: "loudness", id: 1, loudness: -23 as Lufs });
+    await first;
+    expect(await client.measure({ ...plan })).toEqual({ ok: true, value: -23 });
+    expect(port.requests).toHaveLength(1);
+    void client.measure({ ...plan, seed: 2 });
+    expect(port.requests).toHaveLength(2);
+  });
+
   it("lets nobody wait when it is disposed of", async () => {
     const port = new FakePort();
     const client = new RenderClient(port);
