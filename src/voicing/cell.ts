@@ -1,27 +1,30 @@
-import { chairScale } from "./assignment.ts";
+import type { Count } from "../base/index.ts";
 import type { Instance } from "./instance-types.ts";
+import { chairScale } from "./ranking.ts";
 import type { AtlasCell, CellKey, Question } from "./voicing-types.ts";
+
+/** A solved cell in the numbers of an instance. */
+export interface SolvedCell {
+  /** Players counted without one who plays an octave above the lead. */
+  readonly key: CellKey;
+  /** Cost · chairScale + chair cost. */
+  readonly value: Count;
+  /** Candidate indices, highest note first. */
+  readonly stack: Int32Array;
+  /** Position in the stack by player of the instance, −1 for rest. */
+  readonly places: Int32Array;
+  readonly family: AtlasCell["family"];
+}
 
 /**
  * Turns positions in a stack into pitches by the question's players.
  * @param question - the question
  * @param instance - the same in numbers
- * @param key - the cell, players counted without one who plays an octave above the lead
- * @param value - cost · chairScale + chair cost
- * @param stack - candidate indices, highest note first
- * @param places - position in the stack by player of the instance, −1 for rest
- * @param family - line or harmony
- * @returns the cell
+ * @param solved - what was found
+ * @returns the cell, one who plays an octave above the lead included
  */
-export function toCell(
-  question: Question,
-  instance: Instance,
-  key: CellKey,
-  value: number,
-  stack: Int32Array,
-  places: Int32Array,
-  family: AtlasCell["family"],
-): AtlasCell {
+export function toCell(question: Question, instance: Instance, solved: SolvedCell): AtlasCell {
+  const { key, value, stack, places, family } = solved;
   const pitches = new Array<number>(question.players.length).fill(0);
   let players = key.players;
   places.forEach((place, p) => {

@@ -1,7 +1,6 @@
-import { chairScale } from "./assignment.ts";
+import type { Count } from "../base/index.ts";
 import { cannot, type Instance } from "./instance-types.ts";
-
-const chairDepth = 12;
+import { rankOf } from "./ranking.ts";
 
 /**
  * What a stack costs at least beyond each player's cheapest note, because every note must have a
@@ -11,16 +10,16 @@ const chairDepth = 12;
  * @param notes - how many of them count
  * @returns cost · chairScale + chair cost to add to the bound, or `cannot` when a note has nobody
  */
-export type CoverageBound = (stack: Int32Array, notes: number) => number;
+export type CoverageBound = (stack: Int32Array, notes: Count) => Count;
 
 /**
  * Makes the bound for an instance.
  * @param instance - the question in numbers
- * @param costs - players × candidates
+ * @param playerCost - players × candidates
  * @returns the bound
  * @source row and column reduction: H. W. Kuhn, The Hungarian method (1955)
  */
-export function createCoverageBound(instance: Instance, costs: Int32Array): CoverageBound {
+export function createCoverageBound(instance: Instance, playerCost: Int32Array): CoverageBound {
   const players = instance.players.length;
   const size = instance.candidates.length;
   const { chairs } = instance;
@@ -33,8 +32,8 @@ export function createCoverageBound(instance: Instance, costs: Int32Array): Cove
       const row = p * size;
       const chair = chairs[p]!;
       for (let j = 0; j < notes; j++) {
-        const plain = costs[row + stack[j]!]!;
-        const value = plain === cannot ? cannot : plain * chairScale + chair * (chairDepth - j);
+        const plain = playerCost[row + stack[j]!]!;
+        const value = plain === cannot ? cannot : rankOf(plain, chair, j);
         values[j] = value;
         if (value < cheapest) cheapest = value;
       }

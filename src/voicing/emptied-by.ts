@@ -1,4 +1,5 @@
-import { searchAtlas, type SearchOptions } from "./search.ts";
+import { searchAtlas } from "./search.ts";
+import type { SearchOptions } from "./search-options.ts";
 import { ruleTable } from "./rule-table.ts";
 import type { Question, RuleId } from "./voicing-types.ts";
 

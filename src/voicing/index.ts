@@ -1,7 +1,9 @@
 export type * from "./voicing-types.ts";
 export { stackOf } from "./stack.ts";
 export { allRules, ruleTable, type RuleRow } from "./rule-table.ts";
-export { bestOfCell, searchAtlas, type SearchOptions } from "./search.ts";
+export { bestOfCell } from "./best-of-cell.ts";
+export { searchAtlas } from "./search.ts";
+export type { SearchOptions } from "./search-options.ts";
 export { emptiedBy } from "./emptied-by.ts";
 export { printProblem, type PrintedProblem } from "./problem.ts";
 export { costOf, isLine } from "./explain.ts";

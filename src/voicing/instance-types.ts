@@ -55,14 +55,3 @@ export interface Instance {
   /** What was decided on the way, in words for the page. */
   readonly remarks: readonly string[];
 }
-
-/** Sets bit `index` in a pair of words starting at `at`. */
-export function addToSet(words: Int32Array, at: number, index: number): void {
-  const word = index < 32 ? at : at + 1;
-  words[word] = (words[word] ?? 0) | (1 << (31 - (index & 31)));
-}
-
-/** Tells whether candidate `index` is in the set of two words. */
-export function isInSet(high: number, low: number, index: number): boolean {
-  return (((index < 32 ? high : low) >>> (31 - (index & 31))) & 1) === 1;
-}

@@ -2,7 +2,8 @@ import { ok, pitchClass, quantity, type Result, type SoundingMidi } from "../bas
 import { costOfHome, costOfLevel, type Player } from "../band/index.ts";
 import { checkPlayers, heldPitches, notInChord, outOfReach } from "./check-question.ts";
 import { groupsFor, harmonyOf, type Harmony } from "./harmony.ts";
-import { addToSet, cannot, type Instance } from "./instance-types.ts";
+import { cannot, type Instance } from "./instance-types.ts";
+import { addToSet } from "./stack-sets.ts";
 import { lowIntervalLimits } from "./low-interval-table.ts";
 import {
   isBadNinth,

@@ -1,7 +1,9 @@
-import { chairScale, createAssigner, freeAssignment } from "./assignment.ts";
+import type { Count } from "../base/index.ts";
+import { createAssigner } from "./assignment.ts";
+import { freeAssignment } from "./assignment-network.ts";
 import { toCell } from "./cell.ts";
 import { cannot, type Instance } from "./instance-types.ts";
-import type { AtlasCell, Question } from "./voicing-types.ts";
+import type { AtlasCell, CellKey, Question } from "./voicing-types.ts";
 
 /** How many octaves below the lead a line may reach. */
 const octavesBelow = 5;
@@ -9,12 +11,8 @@ const octavesBelow = 5;
 /** Candidates that are octave copies of the lead, highest first; the lead is the first. */
 function copiesOfLead(instance: Instance): readonly number[] {
   const lead = instance.candidates[instance.leadIndex]!;
-  const copies: number[] = [];
-  for (let octave = 0; octave <= octavesBelow; octave++) {
-    const index = instance.candidates.indexOf(lead - 12 * octave);
-    if (index >= 0) copies.push(index);
-  }
-  return copies;
+  const octaves = Array.from({ length: octavesBelow + 1 }, (_, octave) => lead - 12 * octave);
+  return octaves.map((midi) => instance.candidates.indexOf(midi)).filter((index) => index >= 0);
 }
 
 /** Every choice of octaves that includes the lead itself. */
@@ -37,32 +35,26 @@ export function lineCells(question: Question, instance: Instance): readonly Atla
   const nothing = new Int32Array(instance.candidates.length * counts);
   const plain: Instance = { ...instance, sharedNoteCost: nothing, sharedInSectionCost: nothing };
   const assigner = createAssigner(plain, instance.lineCost);
-  const best = new Map<string, AtlasCell & { readonly value: number }>();
+  const best = new Map<string, { readonly cell: AtlasCell; readonly value: Count }>();
   for (const choice of choices(copiesOfLead(instance))) {
     const stack = Int32Array.from(choice);
     const notes = choice.length;
-    if (notes >= counts) continue;
-    const lowest = instance.candidates[choice[notes - 1]!]!;
-    const span = instance.candidates[instance.leadIndex]! - lowest;
-    for (let players = notes; players < counts; players++) {
-      const places = assigner.placesFor(stack, notes, freeAssignment, players);
+    const wanted = Array.from({ length: Math.max(0, counts - notes) }, (_, more) => notes + more);
+    const limits = freeAssignment;
+    for (const [players, places] of assigner.placesFor({ stack, notes, limits }, wanted)) {
       const value = assigner.values[players]!;
-      const key = `${span} ${notes} ${players}`;
-      if (value === cannot || value >= (best.get(key)?.value ?? cannot)) continue;
-      const cell = toCell(
-        question,
-        instance,
-        { span, notes, players },
-        value,
-        stack,
-        places,
-        "line",
-      );
-      best.set(key, { ...cell, value });
+      const key = keyOf(instance, choice, players);
+      const name = `${key.span} ${notes} ${players}`;
+      if (value >= (best.get(name)?.value ?? cannot)) continue;
+      const solved = { key, value, stack, places, family: "line" } as const;
+      best.set(name, { cell: toCell(question, instance, solved), value });
     }
   }
-  return [...best.values()].map(({ value, ...cell }) => ({
-    ...cell,
-    cost: Math.floor(value / chairScale),
-  }));
+  return [...best.values()].map(({ cell }) => cell);
+}
+
+function keyOf(instance: Instance, choice: readonly number[], players: Count): CellKey {
+  const lowest = instance.candidates[choice[choice.length - 1]!]!;
+  const span = instance.candidates[instance.leadIndex]! - lowest;
+  return { span, notes: choice.length, players };
 }

@@ -1,7 +1,8 @@
 import { ok, type Result } from "../base/index.ts";
 import { buildInstance } from "./instance.ts";
-import { cannot, isInSet, type Instance } from "./instance-types.ts";
-import { restrictedTo, type SearchOptions } from "./search.ts";
+import { cannot, type Instance } from "./instance-types.ts";
+import { isInSet } from "./stack-sets.ts";
+import { restrictedTo, type SearchOptions } from "./search-options.ts";
 import type { Atlas, AtlasCell, CellKey, LayerId, Question } from "./voicing-types.ts";
 
 /** Two candidates that may be neighbours in the stack, and what that costs. */

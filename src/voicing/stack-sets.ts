@@ -1,3 +1,31 @@
+import type { Count } from "../base/index.ts";
+
+/** 32 bits of a set, as a signed or unsigned whole number. */
+export type SetWord = number;
+
+/**
+ * Sets bit `index` in a pair of words. Index i < 32 is bit 31 − i of the first word, so that
+ * comparing words as unsigned numbers compares sets with the lower indices first.
+ * @param intoWords - sets of two words each
+ * @param at - first word of the set
+ * @param index - 0 to 63
+ */
+export function addToSet(intoWords: Int32Array, at: Count, index: Count): void {
+  const word = index < 32 ? at : at + 1;
+  intoWords[word] = (intoWords[word] ?? 0) | (1 << (31 - (index & 31)));
+}
+
+/**
+ * Tells whether an index is in a set of two words.
+ * @param high - first word
+ * @param low - second word
+ * @param index - 0 to 63
+ * @returns true when it is
+ */
+export function isInSet(high: SetWord, low: SetWord, index: Count): boolean {
+  return (((index < 32 ? high : low) >>> (31 - (index & 31))) & 1) === 1;
+}
+
 /**
  * Writes the candidate indices of a set of two words, highest note first.
  * @param high - first word of the set
@@ -5,7 +33,7 @@
  * @param into - where to write
  * @returns how many were written
  */
-export function readStack(high: number, low: number, into: Int32Array): number {
+export function readStack(high: SetWord, low: SetWord, into: Int32Array): Count {
   let count = 0;
   let word = high >>> 0;
   let first = 0;
@@ -29,6 +57,18 @@ export function readStack(high: number, low: number, into: Int32Array): number {
  * @param bLow - second word of set b
  * @returns true when a comes first
  */
-export function comesBefore(aHigh: number, aLow: number, bHigh: number, bLow: number): boolean {
+export function comesBefore(aHigh: SetWord, aLow: SetWord, bHigh: SetWord, bLow: SetWord): boolean {
   return aHigh === bHigh ? aLow >>> 0 > bLow >>> 0 : aHigh >>> 0 > bHigh >>> 0;
+}
+
+/**
+ * How many bits are set.
+ * @param set - up to 32 bits
+ * @returns 0 to 32
+ * @example bitsIn(0b1011) // 3
+ */
+export function bitsIn(set: SetWord): Count {
+  let count = 0;
+  for (let rest = set; rest !== 0; rest &= rest - 1) count++;
+  return count;
 }
