@@ -10,6 +10,7 @@ import { RenderClient } from "./render-client.ts";
 import type { RenderJob, RenderPort } from "./render-client.ts";
 import { LIVE_SAMPLE_RATE, openContext, startContext } from "./sound-context.ts";
 import { loadTone } from "./tone-door.ts";
+import { WARM_UP_PLAN } from "./warm-up-plan.ts";
 
 /** Moderate to begin with: a user with loud headphones has time to turn down. */
 export const START_VOLUME_DB: Db = -12 as Db;
@@ -74,8 +75,8 @@ class LivePlayback implements Playback {
   }
 
   warmUp(): void {
-    this.renderer();
-    void loadTone();
+    void this.renderer().measure(WARM_UP_PLAN);
+    void loadTone().catch(() => undefined);
   }
 
   measure(plan: SoundPlan): ReturnType<Playback["measure"]> {

@@ -126,6 +126,14 @@ describe("playback on a page", () => {
     expect(playback.isSounding()).toBe(false);
   });
 
+  it("warms up before any gesture without a sound, then plays", async () => {
+    playback.warmUp();
+    expect(playback.isSounding()).toBe(false);
+    await click(() => playback.play({ kind: "plan", plan: planOf(0.2) }));
+    await until(() => ends.length > 0);
+    expect(ends).toEqual(["finished"]);
+  });
+
   it("stops at once", async () => {
     await click(() => playback.play({ kind: "plan", plan: planOf(5) }));
     await until(() => playback.level() > -50);
