@@ -1,3 +1,5 @@
+import { useEffect } from "react";
+import { warmSound } from "./actions/hear.ts";
 import { usePageKeys } from "./page-keys.ts";
 import { Kept } from "./kept/kept.tsx";
 import { MapColumn } from "./map/map-column.tsx";
@@ -11,6 +13,10 @@ import { VoicingView } from "./voicing/voicing-view.tsx";
 /** The one screen. */
 export function App() {
   usePageKeys();
+  const isAnswered = usePage((state) => state.view !== null);
+  useEffect(() => {
+    if (isAnswered) warmSound();
+  }, [isAnswered]);
   const { chordText, melodyText } = usePage((state) => state.history.present.inquiry);
   const isEmpty = chordText.trim() === "" && melodyText.trim() === "";
   return (

@@ -1,4 +1,166 @@
-/** Ways to hear the voicing. */
-export function HearBar() {
-  return <div className="hear" role="group" aria-label="Hear" />;
+import { memo, useRef, useState, type KeyboardEvent } from "react";
+import { hearInTurn, hearView, letBassSound, matchLevels, stopSound } from "../actions/hear.ts";
+import { useSound, type Way } from "../actions/sound-state.ts";
+import { Choice, stepOfKey } from "../parts/choice.tsx";
+import { WarnSign } from "../parts/warn-sign.tsx";
+import { usePage } from "../store.ts";
+import { WaySign } from "./way-signs.tsx";
+
+const ways: readonly { way: Way; text: string; meaning: string }[] = [
+  { way: "hit", text: "Hit", meaning: "A short accented chord." },
+  { way: "sustained", text: "Sustained", meaning: "The chord held for three seconds." },
+  {
+    way: "rolled-from-bottom",
+    text: "Rolled",
+    meaning: "Note after note from the bottom, then held.",
+  },
+  {
+    way: "section-by-section",
+    text: "Section by section",
+    meaning: "Saxes, trombones, trumpets alone, then everybody.",
+  },
+];
+
+/** Ways to hear the voicing, always at the same place. */
+export const HearBar = memo(function HearBar() {
+  const blocked = useSound((state) => state.blocked);
+  return (
+    <div className="hear" role="group" aria-label="Hear">
+      <Ways />
+      <div className="hear-how">
+        <div className="row">
+          <LevelChoice />
+          <BassChoice />
+        </div>
+        {blocked === null ? <HearLine /> : <Blocked text={blocked} />}
+      </div>
+    </div>
+  );
+});
+
+/** The four ways: one tab stop, arrows inside. */
+function Ways() {
+  const last = useSound((state) => state.last);
+  const isSilent = useSound((state) => state.blocked !== null);
+  const hasView = usePage((state) => state.view !== null);
+  const [stop, setStop] = useState(0);
+  const group = useRef<HTMLDivElement>(null);
+  const keyed = (event: KeyboardEvent) => {
+    const by = stepOfKey(event.key);
+    if (by === 0) return;
+    event.preventDefault();
+    const at = (stop + by + ways.length) % ways.length;
+    setStop(at);
+    group.current?.querySelectorAll("button")[at]?.focus();
+  };
+  return (
+    <div className="ways" role="toolbar" aria-label="Ways to hear" ref={group} onKeyDown={keyed}>
+      {ways.map(({ way, text, meaning }, index) => (
+        <button
+          key={way}
+          type="button"
+          className={isSilent ? "way way-silent" : "way"}
+          data-last={way === last}
+          title={meaning}
+          disabled={!hasView}
+          tabIndex={index === stop ? 0 : -1}
+          onFocus={() => setStop(index)}
+          onClick={() => hearView(way)}
+        >
+          <WaySign way={way} />
+          {text}
+        </button>
+      ))}
+    </div>
+  );
+}
+
+function LevelChoice() {
+  const isMatched = useSound((state) => state.isMatched);
+  const matchedBy = useSound((state) => state.matchedBy);
+  return (
+    <>
+      <Choice
+        label="Level"
+        options={[
+          { value: "played", text: "As played", meaning: "Differences of weight are real." },
+          {
+            value: "matched",
+            text: "Level-matched",
+            meaning: "Every voicing equally loud, so that louder does not win by being louder.",
+          },
+        ]}
+        value={isMatched ? "matched" : "played"}
+        onChange={(value) => matchLevels(value === "matched")}
+      />
+      {isMatched && matchedBy !== null && (
+        <span className="quiet" title="What level-matching did to the last sound, loudness units">
+          {levelText(matchedBy)}
+        </span>
+      )}
+    </>
+  );
+}
+
+function levelText(db: number): string {
+  const rounded = Math.round(10 * db) / 10;
+  return `${rounded > 0 ? "+" : rounded < 0 ? "−" : ""}${Math.abs(rounded).toFixed(1)} LU`;
+}
+
+function BassChoice() {
+  const withBass = useSound((state) => state.withBass);
+  return (
+    <button
+      type="button"
+      className="link push"
+      aria-pressed={withBass}
+      title="Lets a bass sound the root under the horns"
+      onClick={() => letBassSound(!withBass)}
+    >
+      {withBass ? "With bass" : "Horns only"}
+    </button>
+  );
+}
+
+/** Said until the first sound; shorter where there is less room. */
+function cautionFor(compared: number): string {
+  return compared > 0 ? "Mind the volume." : "Starts quietly; mind the volume on headphones.";
+}
+
+/** What can be done now: stop, hear the kept ones in turn, again. */
+function HearLine() {
+  const phase = useSound((state) => state.phase);
+  const turn = useSound((state) => state.turn);
+  const hasSounded = useSound((state) => state.hasSounded);
+  const compared = usePage((state) => state.history.present.compared);
+  if (phase !== "silent" || turn !== null)
+    return (
+      <div className="row">
+        <button type="button" className="link link-sound" onClick={stopSound}>
+          Stop
+        </button>
+        <span className="quiet">{turn === null ? "Escape stops" : `Now ${turn}`}</span>
+      </div>
+    );
+  return (
+    <div className="row">
+      {compared.length > 0 && (
+        <button type="button" className="link link-sound" onClick={() => void hearInTurn()}>
+          {[...compared, "this"].join(", then ")}
+        </button>
+      )}
+      <span className={compared.length > 0 ? "quiet push" : "quiet"}>
+        {hasSounded ? "Space: again" : cautionFor(compared.length)}
+      </span>
+    </div>
+  );
+}
+
+/** The browser holds the sound, or there is none: said in place, reading goes on. */
+function Blocked({ text }: { readonly text: string }) {
+  return (
+    <p className="row hear-blocked" role="status">
+      <WarnSign /> {text}
+    </p>
+  );
 }

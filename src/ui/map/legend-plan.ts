@@ -4,7 +4,7 @@ import type { MapPlan } from "./map-plan.ts";
 
 /** Sizes of the legend in the map's corner, CSS pixels; the style sheet sets the same. */
 export const legendSizes = {
-  left: 32,
+  left: 12,
   line: 16,
   between: 3,
   letter: 6.2,

@@ -3,6 +3,43 @@ import type { Answer } from "../state/page-state.ts";
 import { withSigns } from "../words/signs.ts";
 import type { MapPlan } from "./map-plan.ts";
 
+/** Room above the places and below them, CSS pixels. */
+export const mapRoom = { head: 6, foot: 40 } as const;
+
+/** The notes axis: stays in place when the map scrolls sideways. */
+export function NotesAxis({ plan, notes }: { readonly plan: MapPlan; readonly notes: number }) {
+  const height = mapRoom.head + plan.height + mapRoom.foot;
+  const middle = plan.placeHeight / 2;
+  return (
+    <svg
+      className="notes-axis"
+      width="24"
+      height={height}
+      viewBox={`0 ${-mapRoom.head} 24 ${height}`}
+      aria-hidden="true"
+    >
+      <rect className="tab" x={2} y={plan.yOf(notes) + middle - 10} width={20} height={20} />
+      {plan.rows.map((row) => (
+        <text
+          key={row}
+          className={row === notes ? "axis axis-here" : "axis"}
+          x={19}
+          y={plan.yOf(row) + middle + 4}
+          textAnchor="end"
+        >
+          {row}
+        </text>
+      ))}
+      <text className="axis-low" x={22} y={plan.height + 17} textAnchor="end">
+        low
+      </text>
+      <text className="axis-low" x={22} y={plan.height + 31} textAnchor="end">
+        span
+      </text>
+    </svg>
+  );
+}
+
 /** Axes in musical units, guides to the place in view, and the hatched gaps. */
 export function MapAxes(props: {
   readonly plan: MapPlan;
@@ -27,7 +64,7 @@ export function MapAxes(props: {
           <rect width="1" height="5" className="hatch" />
         </pattern>
       </defs>
-      <rect className="guide" x={22} y={hereY - 0.5} width={Math.max(0, hereX - 22)} height={1} />
+      <rect className="guide" x={0} y={hereY - 0.5} width={Math.max(0, hereX)} height={1} />
       <rect
         className="guide"
         x={hereX - 0.5}
@@ -44,18 +81,6 @@ export function MapAxes(props: {
           height={plan.height}
           fill="url(#hatch)"
         />
-      ))}
-      <rect className="tab" x={0} y={hereY - 10} width={20} height={20} />
-      {plan.rows.map((notes) => (
-        <text
-          key={notes}
-          className={notes === here.notes ? "axis axis-here" : "axis"}
-          x={16}
-          y={plan.yOf(notes) + plan.placeHeight / 2 + 4}
-          textAnchor="end"
-        >
-          {notes}
-        </text>
       ))}
       <rect
         className="tab"

@@ -1,8 +1,9 @@
-import { useLayoutEffect, useMemo, useRef, useState, type ReactNode } from "react";
+import { useLayoutEffect, useMemo, useRef, useState, type ReactNode, type RefObject } from "react";
 import { useMedia, useSize } from "../parts/use-size.ts";
 import { usePage } from "../store.ts";
-import { deskSizes, mapPlan, touchSizes } from "./map-plan.ts";
+import { deskSizes, mapPlan, scrollFor, touchSizes, type MapPlan } from "./map-plan.ts";
 import { EmptyPlaceWords, EmptyMapWords } from "./empty-words.tsx";
+import { NotesAxis } from "./map-axes.tsx";
 import { LayerChoice } from "./layer-choice.tsx";
 import { legendPlan } from "./legend-plan.ts";
 import { MapLegend } from "./map-legend.tsx";
@@ -61,11 +62,13 @@ function MapLattice() {
   const [ref, size] = useSize<HTMLDivElement>({ width: 460, height: 400 });
   const plan = useMemo(() => {
     const keys = (answer?.map.cells ?? []).map((cell) => cell.key);
+    const rows = keys.map((key) => key.notes);
+    // A textbook voicing may lie outside every texture: then it gets a column of its own.
     const placed = (answer?.references ?? []).map((point) => point.report.cell);
-    const all = [...keys, ...placed];
+    const inRows = placed.filter((key) => rows.includes(key.notes));
     return mapPlan(
-      all.map((key) => key.span),
-      all.map((key) => key.notes),
+      [...keys, ...inRows].map((key) => key.span),
+      rows,
       { width: size.width, ...(isTouch ? touchSizes : deskSizes) },
     );
   }, [answer, size.width, isTouch]);
@@ -74,8 +77,9 @@ function MapLattice() {
   const points = answer.references.filter((point) => point.report.cell.players === players);
   const corner = isTouch ? null : legendPlan(answer.map.cells, plan, points);
   return (
-    <div className="lattice-room" ref={ref}>
-      <LatticeScroll x={plan.xOf(view.report.cell.span)} width={plan.placeWidth}>
+    <div className="lattice-room">
+      <NotesAxis plan={plan} notes={view.report.cell.notes} />
+      <LatticeScroll holder={ref} plan={plan} span={view.report.cell.span}>
         <MapView answer={answer} view={view} plan={plan} />
         {corner !== null && <MapLegend points={points} corner={corner} />}
       </LatticeScroll>
@@ -86,24 +90,22 @@ function MapLattice() {
 
 /** Scrolls sideways when there are many spans; keeps the place in view inside. */
 function LatticeScroll(props: {
-  readonly x: number;
-  readonly width: number;
+  readonly plan: MapPlan;
+  readonly span: number;
+  readonly holder: RefObject<HTMLDivElement | null>;
   readonly children: ReactNode;
 }) {
-  const { x, width, children } = props;
+  const { plan, span, holder, children } = props;
   const scroll = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const element = scroll.current;
     if (element === null) return;
-    const { scrollLeft, clientWidth } = element;
-    const margin = 3 * width;
-    if (x - margin < scrollLeft) element.scrollLeft = x - margin;
-    else if (x + width + margin > scrollLeft + clientWidth)
-      element.scrollLeft = x + width + margin - clientWidth;
-  }, [x, width]);
+    const to = scrollFor(plan, span, element.scrollLeft, element.clientWidth);
+    if (to !== element.scrollLeft) element.scrollLeft = to;
+  }, [plan, span]);
   return (
     <div className="lattice-scroll" ref={scroll}>
-      {children}
+      <div ref={holder}>{children}</div>
     </div>
   );
 }

@@ -125,9 +125,10 @@ export const MapReferences = memo(function MapReferences(props: {
   readonly players: number;
 }) {
   const { plan, references, players } = props;
+  const shown = references.filter(({ point }) => plan.rows.includes(point.report.cell.notes));
   return (
     <g aria-hidden="true">
-      {references.map(({ point, order }) => {
+      {shown.map(({ point, order }) => {
         const { cell } = point.report;
         const box = boxOf(plan, cell);
         return (

@@ -4,7 +4,7 @@ import { scaleLinear } from "d3-scale";
 export interface MapSizes {
   /** Width at hand. */
   readonly width: number;
-  /** Room left of the first column, for the notes axis. */
+  /** Room left of the first column. */
   readonly left: number;
   /** From one column or row to the next at their largest, and at their smallest. */
   readonly columnStep: readonly [least: number, most: number];
@@ -13,8 +13,8 @@ export interface MapSizes {
   readonly between: number;
 }
 
-export const deskSizes = { left: 26, columnStep: [30, 38], rowStep: 30, between: 4 } as const;
-export const touchSizes = { left: 26, columnStep: [46, 46], rowStep: 46, between: 2 } as const;
+export const deskSizes = { left: 4, columnStep: [30, 38], rowStep: 30, between: 4 } as const;
+export const touchSizes = { left: 4, columnStep: [46, 46], rowStep: 46, between: 2 } as const;
 
 /** A stretch of spans without any place. */
 export interface MapGap {
@@ -111,4 +111,25 @@ function interpolated(
     if (span > last) return (lefts[lefts.length - 1] ?? 0) + step / 2;
     return scale(span);
   };
+}
+
+/**
+ * How far to scroll sideways so that a span is seen with some places around it; always to the left
+ * edge of a column, so that none is cut there.
+ * @param plan - the map
+ * @param span - the span to see, semitones
+ * @param now - how far the map is scrolled, CSS pixels
+ * @param room - width of the window onto the map, CSS pixels
+ * @returns how far to scroll, CSS pixels
+ */
+export function scrollFor(plan: MapPlan, span: number, now: number, room: number): number {
+  const x = plan.xOf(span);
+  const margin = 3 * plan.placeWidth;
+  const isSeen = x - margin >= now && x + margin + plan.placeWidth <= now + room;
+  if (plan.width <= room || isSeen) return plan.width <= room ? 0 : now;
+  const wanted = x < now + margin ? x - margin : x + plan.placeWidth + margin - room;
+  const edges = plan.spans.map(
+    (each) => plan.xOf(each) - (plan.spans[0] === each ? plan.xOf(each) : 2),
+  );
+  return edges.find((edge) => edge >= wanted) ?? wanted;
 }

@@ -10,7 +10,7 @@ import { page, usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
 import { spanText } from "../words/interval-words.ts";
 import type { MapPlan } from "./map-plan.ts";
-import { MapAxes } from "./map-axes.tsx";
+import { MapAxes, mapRoom } from "./map-axes.tsx";
 import { MapMarks, MapReferences } from "./map-marks.tsx";
 import { placesAround, referencePlaces } from "./map-places.ts";
 
@@ -20,10 +20,6 @@ const arrows: Readonly<Record<string, Direction>> = {
   ArrowUp: "more",
   ArrowDown: "fewer",
 };
-
-/** Room above and below the places, CSS pixels. */
-const head = 6;
-const foot = 40;
 
 /** The lattice of textures. One tab stop; arrows walk, page keys change the players, Enter sounds. */
 export function MapView(props: {
@@ -41,6 +37,7 @@ export function MapView(props: {
   );
   const references = useMemo(() => referencePlaces(answer.references), [answer.references]);
   const width = plan.width + 12;
+  const { head, foot } = mapRoom;
   const height = head + plan.height + foot;
   const keyed = (event: KeyboardEvent) => keyOnMap(event, answer, view, plan);
   return (
@@ -121,7 +118,7 @@ function placeUnder(
 ): CellKey | null {
   const box = event.currentTarget.getBoundingClientRect();
   const x = event.clientX - box.left;
-  const y = event.clientY - box.top - head;
+  const y = event.clientY - box.top - mapRoom.head;
   const reach = plan.placeWidth + 2;
   const span = plan.spans.find((each) => x >= plan.xOf(each) - 2 && x < plan.xOf(each) + reach);
   const gap = plan.gaps.find((each) => x >= each.x && x < each.x + each.width);

@@ -5,7 +5,7 @@ import { HexagonSign, hexagonPath } from "../parts/hexagon.tsx";
 import { page } from "../store.ts";
 import { withSigns } from "../words/signs.ts";
 
-const scaleWidth = 176;
+const scaleWidth = 160;
 
 /** One measure: number, unit, one sentence, and a scale with this voicing and the textbook one. */
 export function MeasureRow(props: {

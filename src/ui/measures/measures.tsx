@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import type { ReferencePoint } from "../../explore/index.ts";
 import type { Reading } from "../../metrics/index.ts";
 import { HexagonSign } from "../parts/hexagon.tsx";
@@ -7,12 +7,22 @@ import { page, usePage } from "../store.ts";
 import { MeasureRow } from "./measure-row.tsx";
 
 /** Measures that are folded away at first: they say in other words what the others say. */
-const folded = ["notes", "players", "widest-gap", "density-compression", "low-weight"];
+const folded = [
+  "notes",
+  "players",
+  "widest-gap",
+  "density-compression",
+  "critical-band-spacing",
+  "low-weight",
+  "roughness",
+];
+
+const none: readonly ReferencePoint[] = [];
 
 /** The measures of the voicing in view, each beside the textbook voicing it is compared with. */
 export function Measures() {
   const view = usePage((state) => state.view);
-  const references = usePage((state) => state.answer?.references) ?? [];
+  const references = usePage((state) => state.answer?.references) ?? none;
   const letter = usePage((state) => state.comparedWith);
   const [isOpen, setOpen] = useState(false);
   const reference = references.find((point) => point.letter === letter) ?? references[0];
@@ -75,7 +85,7 @@ function MeasureList(props: {
 }
 
 /** Which textbook voicing the hexagons stand for. */
-function ReferencePick(props: {
+const ReferencePick = memo(function ReferencePick(props: {
   readonly references: readonly ReferencePoint[];
   readonly picked: ReferencePoint;
 }) {
@@ -98,4 +108,4 @@ function ReferencePick(props: {
       </PickList>
     </span>
   );
-}
+});

@@ -1,5 +1,5 @@
 import { quantity, type SoundingMidi } from "../../base/index.ts";
-import { reportOn, voicingOfCell } from "../../explore/index.ts";
+import { reportOn, voicingOfCell, type VoicingReport } from "../../explore/index.ts";
 import type { AtlasCell, Question, Voicing } from "../../voicing/index.ts";
 import type { Answer, InView } from "./page-state.ts";
 import { cellAt, nearestCell } from "./places.ts";
@@ -31,9 +31,19 @@ function inView(answer: Answer, voicing: Voicing, by: InView["by"] = "hand"): In
   const { question } = answer.asked;
   const report = reportOn(voicing, question);
   const bestCell = cellAt(answer.free.cells, report.cell);
-  const best =
-    bestCell === undefined ? null : reportOn(voicingOfCell(question, bestCell), question);
+  const best = bestCell === undefined ? null : reportOfCell(bestCell, question);
   return { by, pitches: pitchesOf(voicing), voicing, report, best };
+}
+
+/** Reports of map cells; a cell belongs to one question only. */
+const cellReports = new WeakMap<AtlasCell, VoicingReport>();
+
+function reportOfCell(cell: AtlasCell, question: Question): VoicingReport {
+  const known = cellReports.get(cell);
+  if (known !== undefined) return known;
+  const report = reportOn(voicingOfCell(question, cell), question);
+  cellReports.set(cell, report);
+  return report;
 }
 
 function shownCell(answer: Answer, session: Session, before: InView | null): AtlasCell | undefined {

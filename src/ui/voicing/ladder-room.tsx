@@ -1,7 +1,9 @@
-import { useLayoutEffect, useMemo, useRef, useState } from "react";
+import { memo, useDeferredValue, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { layoutVoicing } from "../../notation/index.ts";
 import { useSize } from "../parts/use-size.ts";
 import type { Answer, InView } from "../state/page-state.ts";
+import type { Chord } from "../../theory/index.ts";
+import type { Voicing } from "../../voicing/index.ts";
 import { Ladder } from "./ladder.tsx";
 import { ladderPlan, ladderSizes } from "./ladder-plan.ts";
 import { Roles } from "./roles.tsx";
@@ -25,7 +27,9 @@ export function LadderRoom(props: {
   const aside = isNarrow ? 0 : staffRoom.width + staffRoom.between;
   const width = Math.max(240, size.width - aside);
   const height = isNarrow ? 560 : Math.max(420, size.height);
-  const { lead, players } = answer.asked.question;
+  const { lead, players, chord } = answer.asked.question;
+  // The staff may come a moment after the tokens: a token under the finger never waits for it.
+  const voicing = useDeferredValue(view.voicing);
   const lowest = useMemo(() => lowestPitch(answer), [answer]);
   const plan = useMemo(
     () =>
@@ -48,7 +52,7 @@ export function LadderRoom(props: {
         <>
           <Threads plan={plan} ends={ends} width={size.width} lead={lead} />
           <div className="beside" style={{ width: staffRoom.width }}>
-            <GrandStaff answer={answer} view={view} onDrawn={setEnds} room={height} />
+            <GrandStaff voicing={voicing} chord={chord} onDrawn={setEnds} room={height} />
             <Roles />
           </div>
         </>
@@ -66,20 +70,19 @@ function lowestPitch(answer: Answer): number {
 }
 
 /** The grand staff, drawn small; tells where its notes stand. */
-function GrandStaff(props: {
-  readonly answer: Answer;
-  readonly view: InView;
+const GrandStaff = memo(function GrandStaff(props: {
+  readonly voicing: Voicing;
+  readonly chord: Chord;
   readonly room: number;
   readonly onDrawn: (ends: readonly ThreadEnd[]) => void;
 }) {
-  const { answer, view, room, onDrawn } = props;
+  const { voicing, chord, room, onDrawn } = props;
   const drawing = useDrawing();
   const holder = useRef<HTMLDivElement>(null);
-  const { chord } = answer.asked.question;
   useLayoutEffect(() => {
     const element = holder.current;
     if (drawing === null || typeof drawing === "string" || element === null) return;
-    const layout = layoutVoicing(view.voicing, { chord, view: "grand", pitch: "concert" });
+    const layout = layoutVoicing(voicing, { chord, view: "grand", pitch: "concert" });
     const drawn = drawing.drawStaves(layout, element, { width: staffRoom.width, labels: "none" });
     const box = element.getBoundingClientRect();
     const base = element.closest(".ladder-room")?.getBoundingClientRect();
@@ -90,10 +93,10 @@ function GrandStaff(props: {
         y: box.top - (base?.top ?? 0) + note.y,
       })),
     );
-  }, [drawing, view.voicing, chord, onDrawn, room]);
+  }, [drawing, voicing, chord, onDrawn, room]);
   return (
     <div className="grand-staff" ref={holder} data-testid="staff">
       {typeof drawing === "string" && <p className="quiet">{drawing}</p>}
     </div>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { Button, Menu, MenuItem, MenuTrigger, Popover, Text } from "react-aria-components";
 import { findNextFew, showNext } from "../actions/edit.ts";
 import { isSamePlace } from "../state/places.ts";
@@ -6,12 +7,14 @@ import { ordinal, signed } from "../words/counts.ts";
 import { withSigns } from "../words/signs.ts";
 
 /** The best voicings of other stacks in the same texture, on demand. */
-export function NextFewPick() {
+export const NextFewPick = memo(function NextFewPick() {
   const nextFew = usePage((state) => state.nextFew);
-  const here = usePage((state) => state.view?.report.cell);
+  const isHere = usePage(
+    ({ nextFew: few, view }) =>
+      few !== null && view !== null && isSamePlace(few.key, view.report.cell),
+  );
   const nameOf = usePage((state) => state.answer?.asked.nameOf);
-  const cells =
-    nextFew !== null && here !== undefined && isSamePlace(nextFew.key, here) ? nextFew.cells : null;
+  const cells = isHere ? (nextFew?.cells ?? null) : null;
   const least = cells?.[0]?.cost ?? 0;
   return (
     <MenuTrigger
@@ -57,4 +60,4 @@ export function NextFewPick() {
       </Popover>
     </MenuTrigger>
   );
-}
+});

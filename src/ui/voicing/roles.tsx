@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { Player, SectionId } from "../../band/index.ts";
 import { Button, Menu, MenuItem, MenuTrigger, Popover } from "react-aria-components";
 import { askRole, freePlayers, restSection, type RoleField } from "../actions/ask.ts";
@@ -10,7 +11,7 @@ import { usePage } from "../store.ts";
 const nobody = "nobody";
 
 /** Who leads, who doubles, who rests, who is fixed; and what can be done with the chosen player. */
-export function Roles() {
+export const Roles = memo(function Roles() {
   const players = usePage((state) => state.history.present.inquiry.players);
   return (
     <div className="roles">
@@ -22,7 +23,7 @@ export function Roles() {
       <ChosenPlayer />
     </div>
   );
-}
+});
 
 /** One part, for one player or for nobody in particular. */
 function RolePick(props: {

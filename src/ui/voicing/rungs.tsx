@@ -1,3 +1,4 @@
+import { useSound } from "../actions/sound-state.ts";
 import type { Namer } from "../words/pitch-names.ts";
 import { withSigns } from "../words/signs.ts";
 import { spreadLabels, type LadderPlan } from "./ladder-plan.ts";
@@ -9,6 +10,8 @@ export function Rungs(props: {
   readonly pointed: readonly number[];
 }) {
   const { plan, lead, pointed } = props;
+  const sounding = useSound((state) => state.sounding);
+  const now = plan.tokens.filter((token) => sounding.includes(token.player.id));
   return (
     <g className="rungs" aria-hidden="true">
       {plan.rungs.map((rung) => {
@@ -16,6 +19,7 @@ export function Rungs(props: {
           "rung",
           rung.pitch === lead ? "rung-lead" : "",
           pointed.includes(rung.pitch) ? "rung-pointed" : "",
+          now.some((token) => token.pitch === rung.pitch) ? "rung-sounding" : "",
         ].join(" ");
         return (
           <g key={rung.pitch} className={look} data-pitch={rung.pitch}>
