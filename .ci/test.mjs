@@ -15,7 +15,8 @@ export async function test(root, args) {
   const browser = findBrowser() ?? installBrowser();
   if (browser === undefined) process.stderr.write(`${withoutBrowser()}\n`);
   const { code } = await runTool(root, "vitest/vitest.mjs", ["run", ...args], {
-    env: browser === undefined ? {} : { CHROME_PATH: browser },
+    // A machine set to "production" would otherwise test what nobody runs.
+    env: { NODE_ENV: "test", ...(browser === undefined ? {} : { CHROME_PATH: browser }) },
   });
   return code;
 }
