@@ -35,6 +35,11 @@ export interface HearingEngine {
   readonly prepare: (spectrum: Spectrum) => PreparedNote;
   /** Loudness of notes together, within 1 % of the full method. */
   readonly loudness: (notes: readonly PreparedNote[]) => Sone;
+  /** Who is heard only, for another grouping of the same notes, at about half the cost. */
+  readonly judge: (
+    notes: readonly PreparedNote[],
+    groups: ArrayLike<Count>,
+  ) => readonly HeardGroup[];
   /**
    * Everything at once. Groups number the sources: notes with one number are judged as one (players
    * of one section on one note); every note for itself unless given.
@@ -61,6 +66,11 @@ function centroids(notes: readonly PreparedNote[]): { amplitude: Hertz; power: H
     amplitude: (pressure > 0 ? pressureHz / pressure : 0) as Hertz,
     power: (power > 0 ? powerHz / power : 0) as Hertz,
   };
+}
+
+function checkGroups(notes: readonly PreparedNote[], groups: ArrayLike<Count>): void {
+  if (groups.length !== notes.length)
+    throw new RangeError(`every note needs a group: ${notes.length}, got ${groups.length}`);
 }
 
 /** Numbers fundamentals as they come. */
@@ -106,9 +116,13 @@ export function createHearingEngine(options: HearingOptions = {}): HearingEngine
       pass.run(notes);
       return loudnessOf(pass.excitation);
     },
+    judge: (notes, groups) => {
+      checkGroups(notes, groups);
+      pass.run(notes);
+      return judge(notes, groups);
+    },
     listen: (notes, groups = notes.map((_, index) => index)) => {
-      if (groups.length !== notes.length)
-        throw new RangeError(`every note needs a group: ${notes.length}, got ${groups.length}`);
+      checkGroups(notes, groups);
       pass.run(notes);
       const { amplitude, power } = centroids(notes);
       return {

@@ -1,8 +1,6 @@
 import type { Cents, Count, Hertz, Ratio } from "../base/index.ts";
 import { erbHz } from "./erb.ts";
-import { roughnessBetween } from "./roughness.ts";
-import { SETHARES_MINIMUM } from "./roughness-sethares.ts";
-import type { AmplitudeSpectrum } from "./spectrum.ts";
+import { setharesCurve } from "./roughness-sethares.ts";
 
 const STOCK_HARMONICS: Count = 6;
 const STOCK_DECAY: Ratio = 0.88;
@@ -35,12 +33,18 @@ export interface Mud {
   readonly verdict: MudVerdict;
 }
 
-function stockNote(fundamental: Hertz): AmplitudeSpectrum {
-  const harmonics = Array.from({ length: STOCK_HARMONICS }, (_, index) => index);
-  return {
-    hz: Float64Array.from(harmonics, (index) => fundamental * (index + 1)),
-    amplitude: Float64Array.from(harmonics, (index) => STOCK_DECAY ** index),
-  };
+const STOCK_PRESSURES = Array.from({ length: STOCK_HARMONICS }, (_, index) => STOCK_DECAY ** index);
+
+/** Sethares roughness between two stock notes, the smaller pressure of each pair counting. */
+function stockRoughness(low: Hertz, high: Hertz): number {
+  let sum = 0;
+  for (let i = 0; i < STOCK_HARMONICS; i += 1)
+    for (let j = 0; j < STOCK_HARMONICS; j += 1) {
+      const [a, b] = [low * (i + 1), high * (j + 1)];
+      const pressure = STOCK_PRESSURES[Math.max(i, j)]!;
+      sum += pressure * (a <= b ? setharesCurve(a, b) : setharesCurve(b, a));
+    }
+  return sum;
 }
 
 /**
@@ -55,7 +59,7 @@ function stockNote(fundamental: Hertz): AmplitudeSpectrum {
  *   calibrated on low and effective trombone voicings in twelve keys and on taught limits
  */
 export function mudBetween(low: Hertz, high: Hertz): Ratio {
-  const rough = roughnessBetween(stockNote(low), stockNote(high), SETHARES_MINIMUM);
+  const rough = stockRoughness(low, high);
   const bandwidths = (high - low) / erbHz(low);
   return bandwidths > 1 ? rough / bandwidths ** 2 : rough;
 }

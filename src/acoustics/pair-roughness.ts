@@ -1,8 +1,17 @@
-import type { Ratio } from "../base/index.ts";
+import type { Count, Ratio } from "../base/index.ts";
 import { pairMemory } from "./pair-memory.ts";
 import type { PreparedNote } from "./prepared-note.ts";
-import { roughnessBetween, roughnessWithin } from "./roughness.ts";
-import { pressureStrength, type RoughnessMethod } from "./roughness-types.ts";
+import { reachesOf, roughnessBetween, roughnessWithin } from "./roughness.ts";
+import {
+  pressureStrength,
+  type PressureStrength,
+  type RoughnessMethod,
+} from "./roughness-types.ts";
+
+interface NoteAlone extends PressureStrength {
+  readonly within: Ratio;
+  readonly reaches: Float64Array;
+}
 
 /** Roughness of several prepared notes together. */
 export type PreparedRoughness = (notes: readonly PreparedNote[]) => Ratio;
@@ -14,21 +23,27 @@ export type PreparedRoughness = (notes: readonly PreparedNote[]) => Ratio;
  * @source as {@link roughness}
  */
 export function preparedRoughness(method: RoughnessMethod): PreparedRoughness {
-  const table = pairMemory();
-  const between = (a: PreparedNote, b: PreparedNote): number => {
-    const [low, high] = a.index <= b.index ? [a, b] : [b, a];
-    return table(low.index, high.index, () =>
-      roughnessBetween(low.pressures, high.pressures, method),
-    );
-  };
-  const single = new Map<number, { within: number; peak: number; power: number }>();
-  const alone = (note: PreparedNote): { within: number; peak: number; power: number } => {
+  const memory = pairMemory();
+  const single = new Map<Count, NoteAlone>();
+  const alone = (note: PreparedNote): NoteAlone => {
     const known = single.get(note.index);
     if (known !== undefined) return known;
-    const within = roughnessWithin(note.pressures, method);
-    const value = { within, ...pressureStrength(note.pressures.amplitude) };
+    const value = {
+      within: roughnessWithin(note.pressures, method),
+      reaches: reachesOf(note.pressures, method),
+      ...pressureStrength(note.pressures.amplitude),
+    };
     single.set(note.index, value);
     return value;
+  };
+  const between = (a: PreparedNote, b: PreparedNote): Ratio => {
+    const [low, high] = a.index <= b.index ? [a, b] : [b, a];
+    return memory(low.index, high.index, () =>
+      roughnessBetween(low.pressures, high.pressures, method, [
+        alone(low).reaches,
+        alone(high).reaches,
+      ]),
+    );
   };
   return (notes) => {
     let sum = 0;

@@ -12,11 +12,22 @@ function orderlessSum(values: number[]): number {
   return values.sort((a, b) => a - b).reduce((sum, value) => sum + value, 0);
 }
 
+/**
+ * Where the roughness of each partial of a note ends, upwards.
+ * @param note - pressures of the note, n partials
+ * @param method - published method
+ * @returns n frequencies in Hz, infinite where the method has no end
+ */
+export function reachesOf(note: AmplitudeSpectrum, method: RoughnessMethod): Float64Array {
+  return note.hz.map((hz) => method.reach?.(hz) ?? Infinity);
+}
+
 /** Sum over pairs of a partial of one note with higher or equal partials of the other. */
 function roughnessUpward(
   lower: AmplitudeSpectrum,
   upper: AmplitudeSpectrum,
   method: RoughnessMethod,
+  reaches: Float64Array,
   isEqualCounted: boolean,
 ): Ratio {
   let sum = 0;
@@ -24,7 +35,7 @@ function roughnessUpward(
   for (let i = 0; i < lower.hz.length; i += 1) {
     const low = lower.hz[i]!;
     const amplitude = lower.amplitude[i]!;
-    const end = method.reach?.(low) ?? Infinity;
+    const end = reaches[i]!;
     while (first < upper.hz.length && upper.hz[first]! < low) first += 1;
     for (let j = first; j < upper.hz.length && upper.hz[j]! < end; j += 1)
       if (isEqualCounted || upper.hz[j]! > low)
@@ -38,15 +49,21 @@ function roughnessUpward(
  * @param first - pressures of one note
  * @param second - pressures of the other
  * @param method - published method
+ * @param reaches - results of reachesOf for both, where they are at hand
  * @returns sum over all pairs of one partial of each; the order of notes does not matter
  */
 export function roughnessBetween(
   first: AmplitudeSpectrum,
   second: AmplitudeSpectrum,
   method: RoughnessMethod,
+  reaches: readonly [Float64Array, Float64Array] = [
+    reachesOf(first, method),
+    reachesOf(second, method),
+  ],
 ): Ratio {
   return (
-    roughnessUpward(first, second, method, true) + roughnessUpward(second, first, method, false)
+    roughnessUpward(first, second, method, reaches[0], true) +
+    roughnessUpward(second, first, method, reaches[1], false)
   );
 }
 

@@ -81,6 +81,12 @@ describe("the fast ear", () => {
     expect(() => engine.listen(pick([0, 1]), [0])).toThrow(/every note needs a group: 2, got 1/);
   });
 
+  it("judges another grouping as listening would", () => {
+    const notes = pick([0, 1, 2, 3]);
+    expect(engine.judge(notes, [0, 1, 0, 1])).toEqual(engine.listen(notes, [0, 1, 0, 1]).groups);
+    expect(() => engine.judge(notes, [0])).toThrow(RangeError);
+  });
+
   it("can be told field, tuning and roughness", () => {
     const other = createHearingEngine({
       field: "diffuse",

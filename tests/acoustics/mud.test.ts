@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { mud, mudBetween, mudVerdict } from "../../src/acoustics/mud.ts";
-import { hzOf } from "./support/sounds.ts";
+import { roughness } from "../../src/acoustics/roughness.ts";
+import { SETHARES_MINIMUM } from "../../src/acoustics/roughness-sethares.ts";
+import { harmonics, hzOf } from "./support/sounds.ts";
 
 describe("mud", () => {
   it("of one note or of unisons is nothing", () => {
@@ -14,6 +16,19 @@ describe("mud", () => {
     expect(pairs.map(({ low }) => low)).toEqual(stack.slice(0, 3));
     expect(value).toBe(worst!.value);
     expect(Math.max(...pairs.map((pair) => pair.value))).toBe(value);
+  });
+
+  it("is Sethares' roughness between two stock notes where they lie within an ERB", () => {
+    const stock = (midi: number) => harmonics(hzOf(midi), 6, (harmonic) => 0.88 ** (harmonic - 1));
+    for (const [low, high] of [
+      [36, 40],
+      [40, 43],
+      [57, 58],
+    ] as const)
+      expect(mudBetween(hzOf(low), hzOf(high))).toBeCloseTo(
+        roughness([stock(low), stock(high)], SETHARES_MINIMUM).between,
+        9,
+      );
   });
 
   it("falls when an interval moves up an octave", () => {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { pairMemory } from "../../src/acoustics/pair-memory.ts";
 
 describe("a memory of pairs", () => {
-  it("reckons every pair once, also after it has grown", () => {
+  it("reckons every pair once, far numbers as well", () => {
     const memory = pairMemory();
     let reckoned = 0;
     const ask = (first: number, second: number): number =>
