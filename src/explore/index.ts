@@ -7,3 +7,4 @@ export { referencePoints, type ReferencePoint } from "./reference-points.ts";
 export { textOf } from "./text-of.ts";
 export { createHistory, historyLimit, record, redo, undo, type History } from "./history.ts";
 export { bestOfCell, searchSteps, voicingOfCell, whyEmpty } from "./search-steps.ts";
+export { unwritten, type Unwritten } from "./unwritten.ts";
