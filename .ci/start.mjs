@@ -1,3 +1,4 @@
+import { setInterval } from "node:timers";
 import { spawn } from "node:child_process";
 import { join } from "node:path";
 import { buildPage } from "./build-page.mjs";
