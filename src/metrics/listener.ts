@@ -116,8 +116,8 @@ export function listenTo(voicing: Voicing, dynamic: Dynamic): Listened {
   const heard = ear().engine.listen(notes, groupsOf(placements));
   const classes = placements.map(({ sounding }) => pitchClass(sounding));
   const tones = ear()
-    .engine.listen(notes, classes)
-    .groups.map(({ members, margin }) => ({
+    .engine.judge(notes, classes)
+    .map(({ members, margin }) => ({
       pitchClass: classes[members[0] ?? 0] ?? pitchClass(0),
       margin,
     }));
