@@ -97,6 +97,8 @@ function keepBest(into: Keeping, pool: StackPool): void {
     const at = code % indexScale;
     const worst = into.kept.length < room ? cannot : into.kept[room - 1]!.value;
     if (boundOf(at) === cannot || boundOf(at) > worst) return;
+    const more = solver.beyondBounds(pool, at, key.notes);
+    if (more === cannot || boundOf(at) + more > worst) continue;
     const value = solver.valueOf(pool, at, key, worst);
     if (value === cannot) continue;
     const found: Kept = { value, high: pool.high[at]!, low: pool.low[at]! };

@@ -4,6 +4,8 @@ export { allRules, ruleTable, type RuleRow } from "./rule-table.ts";
 export { bestOfCell } from "./best-of-cell.ts";
 export { searchAtlas } from "./search.ts";
 export type { SearchOptions } from "./search-options.ts";
+export type * from "./candidate-types.ts";
+export { lineCandidates, voicingCandidates } from "./candidates.ts";
 export { emptiedBy } from "./emptied-by.ts";
 export { printProblem, type PrintedProblem } from "./problem.ts";
 export { costOf, isLine } from "./explain.ts";

@@ -7,38 +7,43 @@ import { bitsIn, type SetWord } from "./stack-sets.ts";
 const largestExact = 6;
 
 /**
- * Prices each section on its own, without what it shares with others: every note of a set has at
+ * Prices one section on its own, without what it shares with others: every note of a set has at
  * least one of the section's players, and players who share a note pay for it within the section.
  * Exact for sections up to six players, by sets of players note after note; a lower bound above.
  */
 export class OwnCosts {
+  /** Whether the section is small enough to be worked out exactly. */
+  readonly isExact: boolean;
   private readonly instance: Instance;
   private readonly playerCost: Int32Array;
-  private readonly members: readonly (readonly number[])[];
-  /** Columns of a table of players: one for each set of players of an exact section. */
+  private readonly own: readonly number[];
+  /** One column for each set of the section's players. */
   private readonly columns: Count;
-  /** Cost of a set of players on a note, by section, note and set. */
-  private readonly onNote: readonly Int32Array[];
+  private readonly sizes: Int32Array;
+  /** Cost of a set of players on a note, by note and set. */
+  private readonly onNote: Int32Array;
   /** Least cost with exactly a set of players placed, one table for each number of notes taken. */
   private readonly placed: readonly Int32Array[];
-  private readonly sizes: Int32Array;
   private stack: Int32Array = new Int32Array();
+  private notes: Count = 0;
 
   /**
    * @param instance - the question in numbers
    * @param playerCost - players × candidates
-   * @param members - players of each section
+   * @param own - the section's players
    */
-  constructor(instance: Instance, playerCost: Int32Array, members: readonly (readonly number[])[]) {
-    const largest = Math.min(largestExact, Math.max(1, ...members.map((own) => own.length)));
+  constructor(instance: Instance, playerCost: Int32Array, own: readonly number[]) {
+    const columns = own.length <= largestExact ? 1 << own.length : 0;
     this.instance = instance;
     this.playerCost = playerCost;
-    this.members = members;
-    this.columns = 1 << largest;
-    this.onNote = members.map(() => new Int32Array(instance.players.length * this.columns));
-    this.placed = Array.from({ length: largest + 1 }, () => new Int32Array(this.columns));
-    this.placed[0]!.fill(cannot).fill(0, 0, 1);
-    this.sizes = Int32Array.from({ length: this.columns }, (_, set) => bitsIn(set));
+    this.own = own;
+    this.isExact = columns > 0;
+    this.columns = columns;
+    this.sizes = Int32Array.from({ length: columns }, (_, set) => bitsIn(set));
+    this.onNote = new Int32Array(instance.players.length * columns);
+    // Three at least: looking for notes apart needs as many.
+    const tables = Math.max(3, own.length + 1);
+    this.placed = Array.from({ length: tables }, () => new Int32Array(columns));
   }
 
   /**
@@ -48,84 +53,104 @@ export class OwnCosts {
    */
   load(stack: Int32Array, notes: Count): void {
     this.stack = stack;
-    this.members.forEach((own, s) => {
-      if (own.length <= largestExact) this.priceNotes(own, this.onNote[s]!, notes);
-    });
+    this.notes = notes;
+    if (this.isExact) for (let j = 0; j < notes; j++) this.priceNote(j);
   }
 
   /**
-   * Prices a section on sets of notes of the loaded stack.
-   * @param s - the section
+   * Prices the section on sets of notes of the loaded stack.
    * @param sets - sets of notes as bits, each after the same set without its lowest note
    * @param into - rows of players + 1, one a set: least cost by how many of the section sound,
    *   `cannot` where impossible
    */
-  price(s: Count, sets: Int32Array, into: Int32Array): void {
-    const own = this.members[s]!;
+  price(sets: Int32Array, into: Int32Array): void {
+    const { own, placed } = this;
     const row = this.instance.players.length + 1;
     into.fill(cannot, 0, sets.length * row);
+    if (this.isExact) this.placeNobody(placed[0]!);
     for (let i = 0; i < sets.length; i++) {
       const set = sets[i]!;
       const taken = bitsIn(set);
       if (taken > own.length) continue;
-      if (own.length > largestExact) this.bound(own, set, into, i * row);
+      if (!this.isExact) this.bound(set, into, i * row);
       else {
-        this.takeNote(s, taken, 31 - Math.clz32(set));
-        this.leastBySize(this.placed[taken]!, 1 << own.length, into, i * row);
+        this.takeNote(31 - Math.clz32(set), placed[taken - 1]!, placed[taken]!);
+        this.leastBySize(placed[taken]!, into, i * row);
       }
     }
   }
 
-  private priceNotes(own: readonly number[], intoNotes: Int32Array, notes: Count): void {
-    const { columns, stack, playerCost, sizes } = this;
+  /**
+   * Least cost over all sets of notes without neighbours, with no need to go through the sets: note
+   * after note, each is passed over or, where the one above was, taken. For exact sections only.
+   * @param into - by how many of the section sound, 0 to all, `cannot` where impossible
+   */
+  leastApart(into: Int32Array): void {
+    let [passed, taken, next] = this.placed as [Int32Array, Int32Array, Int32Array];
+    this.placeNobody(passed);
+    taken.fill(cannot);
+    for (let j = 0; j < this.notes; j++) {
+      this.takeNote(j, passed, next);
+      for (let used = 0; used < this.columns; used++)
+        if (taken[used]! < passed[used]!) passed[used] = taken[used]!;
+      [taken, next] = [next, taken];
+    }
+    into.fill(cannot);
+    this.leastBySize(passed, into, 0);
+    this.leastBySize(taken, into, 0);
+  }
+
+  private placeNobody(table: Int32Array): void {
+    table.fill(cannot).fill(0, 0, 1);
+  }
+
+  private priceNote(j: Count): void {
+    const { own, columns, onNote, playerCost, sizes } = this;
     const { candidates, players, chairs, sharedInSectionCost } = this.instance;
-    for (let j = 0; j < notes; j++) {
-      const c = stack[j]!;
-      const row = j * columns;
-      const steps = c * (players.length + 1);
-      intoNotes[row] = 0;
-      for (let set = 1; set < 1 << own.length; set++) {
-        // One player more than the set without its last member.
-        const last = 31 - Math.clz32(set);
-        const others = intoNotes[row + (set ^ (1 << last))]!;
-        const p = own[last]!;
-        const plain = playerCost[p * candidates.length + c]!;
-        const shared = sharedInSectionCost[steps + sizes[set]! - 1]!;
-        const isOpen = others !== cannot && plain !== cannot;
-        intoNotes[row + set] = isOpen ? others + rankOf(plain + shared, chairs[p]!, j) : cannot;
-      }
+    const c = this.stack[j]!;
+    const row = j * columns;
+    const steps = c * (players.length + 1);
+    onNote[row] = 0;
+    for (let set = 1; set < columns; set++) {
+      // One player more than the set without its last member.
+      const last = 31 - Math.clz32(set);
+      const others = onNote[row + (set ^ (1 << last))]!;
+      const p = own[last]!;
+      const plain = playerCost[p * candidates.length + c]!;
+      const shared = sharedInSectionCost[steps + sizes[set]! - 1]!;
+      const isOpen = others !== cannot && plain !== cannot;
+      onNote[row + set] = isOpen ? others + rankOf(plain + shared, chairs[p]!, j) : cannot;
     }
   }
 
-  /** From the table of the notes before, the table with one more note and some players on it. */
-  private takeNote(s: Count, taken: Count, j: Count): void {
-    const before = this.placed[taken - 1]!;
-    const after = this.placed[taken]!;
-    const prices = this.onNote[s]!;
-    const row = j * this.columns;
-    const all = (1 << this.members[s]!.length) - 1;
-    after.fill(cannot);
+  /** From a table of placed players, the table with some of the others on one more note. */
+  private takeNote(j: Count, before: Int32Array, into: Int32Array): void {
+    const { onNote, columns } = this;
+    const row = j * columns;
+    const all = columns - 1;
+    into.fill(cannot);
     for (let used = 0; used <= all; used++) {
       const base = before[used]!;
       if (base === cannot) continue;
       const free = all & ~used;
       for (let set = free; set !== 0; set = (set - 1) & free) {
-        const price = prices[row + set]!;
-        if (price !== cannot && base + price < after[used | set]!) after[used | set] = base + price;
+        const price = onNote[row + set]!;
+        if (price !== cannot && base + price < into[used | set]!) into[used | set] = base + price;
       }
     }
   }
 
-  private leastBySize(table: Int32Array, end: Count, into: Int32Array, row: Count): void {
+  private leastBySize(table: Int32Array, into: Int32Array, row: Count): void {
     const { sizes } = this;
-    for (let used = 1; used < end; used++) {
+    for (let used = 0; used < table.length; used++) {
       const at = row + sizes[used]!;
       if (table[used]! < into[at]!) into[at] = table[used]!;
     }
   }
 
   /** For a large section: its players' cheapest notes, and the cheapest way to share for the rest. */
-  private bound(own: readonly number[], set: SetWord, into: Int32Array, row: Count): void {
+  private bound(set: SetWord, into: Int32Array, row: Count): void {
+    const { own } = this;
     const least = own.map((p) => this.cheapestOn(p, set)).sort((a, b) => a - b);
     const inSet = bitsIn(set);
     const second = this.cheapestSecondOn(set) * chairScale;

@@ -1,11 +1,12 @@
 import type { Count } from "../base/index.ts";
 import { createAssigner } from "./assignment.ts";
+import { freeAssignment } from "./assignment-network.ts";
 import type { Assigner, AssignmentLimits } from "./assignment-types.ts";
 import { cannot, type Instance } from "./instance-types.ts";
-import { mostOnSet } from "./section-sets.ts";
+import { leastTogether } from "./least-sums.ts";
 import { SectionParts, type SectionPart } from "./section-parts.ts";
 import { sharingAtLeast } from "./sharing-bound.ts";
-import type { SetWord } from "./stack-sets.ts";
+import { bitsIn, type SetWord } from "./stack-sets.ts";
 import type { LayerId } from "./voicing-types.ts";
 
 /**
@@ -15,18 +16,25 @@ import type { LayerId } from "./voicing-types.ts";
  */
 export class SectionedAssigner {
   private readonly instance: Instance;
-  private readonly layer: LayerId;
   private readonly allMustSound: boolean;
-  private readonly parts: SectionParts;
+  private readonly sections: readonly SectionParts[];
   private readonly assigner: Assigner;
   private stack: Int32Array = new Int32Array();
   private notes: Count = 0;
+  private mostPlayers: Count = 0;
+  /** Values without regard to sections, worked out when first needed. */
+  private readonly free: Int32Array;
+  private isFreeSolved = false;
+  /** Least cost and most notes of each section and all after it together. */
+  private leastFrom: readonly Int32Array[] = [];
+  private roomFrom: readonly Count[] = [];
   // The search for one number of players.
   private players: Count = 0;
   private isForAll = false;
   private mostWanted: Count = 0;
   private sharing: Count = 0;
   private choices: readonly (readonly SectionPart[])[] = [];
+  private lastChoices: readonly (readonly SectionPart[])[] = [];
   private readonly sets: Int32Array;
   private readonly tried = new Set<string>();
   private best: Count = cannot;
@@ -40,22 +48,38 @@ export class SectionedAssigner {
    */
   constructor(instance: Instance, playerCost: Int32Array, layer: LayerId, allMustSound: boolean) {
     this.instance = instance;
-    this.layer = layer;
     this.allMustSound = allMustSound;
-    this.parts = new SectionParts(instance, playerCost, layer, allMustSound);
+    this.sections = instance.sectionNames.map(
+      (_, s) => new SectionParts(instance, playerCost, s, layer, !allMustSound),
+    );
     this.assigner = createAssigner(instance, playerCost);
     this.sets = new Int32Array(instance.sectionNames.length);
+    this.free = new Int32Array(instance.players.length + 1);
   }
 
   /**
    * Takes on a stack.
    * @param stack - candidate indices, highest note first
    * @param notes - how many of them count
+   * @param most - players that will be asked for at most
    */
-  load(stack: Int32Array, notes: Count): void {
+  load(stack: Int32Array, notes: Count, most: Count): void {
     this.stack = stack;
     this.notes = notes;
-    this.parts.load(stack, notes);
+    this.mostPlayers = most;
+    this.isFreeSolved = false;
+    const { sections } = this;
+    const all = this.instance.players.length;
+    for (const section of sections) section.load(stack, notes);
+    this.leastFrom = [...sections, null].map((_, s) =>
+      leastTogether(
+        sections.slice(s).map(({ least }) => least),
+        all,
+      ),
+    );
+    this.roomFrom = [...sections, null].map((_, s) =>
+      sections.slice(s).reduce((sum, section) => sum + section.mostNotes, 0),
+    );
   }
 
   /**
@@ -88,7 +112,6 @@ export class SectionedAssigner {
 
   /** Finds the least value up to a limit: one choice of sets that gives it, or all of them. */
   private search(players: Count, limit: Count, isForAll: boolean): void {
-    const { instance, stack, parts } = this;
     this.players = players;
     this.isForAll = isForAll;
     this.mostWanted = limit;
@@ -96,32 +119,62 @@ export class SectionedAssigner {
     this.bestLimits = [];
     this.tried.clear();
     const eachOnce = new Int32Array(this.notes).fill(1);
-    this.sharing = sharingAtLeast(instance, stack, eachOnce, players);
-    const least = parts.least(0, players);
+    this.sharing = sharingAtLeast(this.instance, this.stack, eachOnce, players);
+    const least = this.leastFrom[0]![players]!;
     if (least === cannot || least + this.sharing > limit) return;
-    const most = limit - this.sharing;
-    this.choices = parts.members.map((_, s) => parts.partsOf(s, players, most));
-    this.choose(0, players, 0, this.sharing);
+    if (this.freeValue(players) > limit) return;
+    this.listChoices(limit - this.sharing);
+    this.choose(0, players, 2 ** this.notes - 1, this.sharing);
+  }
+
+  /** What the stack costs with its sections free: never more than with their sets kept apart. */
+  private freeValue(players: Count): Count {
+    const { stack, notes, assigner, free } = this;
+    if (!this.isFreeSolved) {
+      assigner.solve({ stack, notes, limits: freeAssignment }, this.mostPlayers);
+      free.set(assigner.values);
+      this.isFreeSolved = true;
+    }
+    return free[players]!;
+  }
+
+  /** What each section may do if all together cost at most so much. */
+  private listChoices(most: Count): void {
+    const { sections, players } = this;
+    this.choices = sections.map((section) => {
+      const others = sections.filter((other) => other !== section).map(({ least }) => least);
+      return section.partsWith(leastTogether(others, players), players, most);
+    });
+    const last = this.choices[sections.length - 1] ?? [];
+    this.lastChoices = Array.from({ length: players + 1 }, (_, count) =>
+      last.filter((part) => part.players === count),
+    );
   }
 
   /** Chooses what section s and those after it do, `left` players of them, `bound` spent so far. */
-  private choose(s: Count, left: Count, covered: SetWord, bound: Count): void {
-    const { parts, sets } = this;
+  private choose(s: Count, left: Count, missing: SetWord, bound: Count): void {
+    const { sets } = this;
     if (s === sets.length) {
-      if (left === 0 && covered === 2 ** this.notes - 1) this.tryChoice(bound - this.sharing);
+      if (left === 0 && missing === 0) this.tryChoice(bound - this.sharing);
       return;
     }
+    const leastAfter = this.leastFrom[s + 1]!;
+    const roomAfter = this.roomFrom[s + 1]!;
     sets[s] = 0;
-    const rest = parts.least(s + 1, left);
+    const rest = leastAfter[left]!;
     if (!this.allMustSound && rest !== cannot && bound + rest <= this.mostWanted)
-      this.choose(s + 1, left, covered, bound);
-    for (const part of this.choices[s]!) {
+      this.choose(s + 1, left, missing, bound);
+    const isLast = s === sets.length - 1;
+    for (const part of isLast ? this.lastChoices[left]! : this.choices[s]!) {
       if (bound + part.bound > this.mostWanted) break;
-      if (part.players > left) continue;
-      const after = parts.least(s + 1, left - part.players);
-      if (after === cannot || bound + part.bound + after > this.mostWanted) continue;
+      const after = left - part.players;
+      // Every note that is still missing needs a player and a section of those that follow.
+      const stillMissing = missing & ~part.set;
+      if (after < 0 || bitsIn(stillMissing) > Math.min(after, roomAfter)) continue;
+      const least = leastAfter[after]!;
+      if (least === cannot || bound + part.bound + least > this.mostWanted) continue;
       sets[s] = part.set;
-      this.choose(s + 1, left - part.players, covered | part.set, bound + part.bound);
+      this.choose(s + 1, after, stillMissing, bound + part.bound);
     }
   }
 
@@ -145,14 +198,10 @@ export class SectionedAssigner {
   }
 
   private limitsOfSets(): AssignmentLimits {
-    const { layer, notes, sets } = this;
-    const { members } = this.parts;
     return {
-      allowed: sets.slice(),
+      allowed: this.sets.slice(),
       mustFillAllowed: true,
-      mostOfSection: sets.map((set, s) =>
-        set === 0 ? 0 : mostOnSet(layer, set, notes, members[s]!.length),
-      ),
+      mostOfSection: this.sets.map((set, s) => this.sections[s]!.mostOn(set)),
       sectionMustSound: null,
     };
   }

@@ -62,27 +62,17 @@ export class StackSolver {
 
   /** Solves one stack for every number of players and enters what it gives. */
   solveInto(best: SpanBest, pool: StackPool, at: Count, notes: Count): void {
-    const { sectioned, stack, limits, assigner } = this;
+    const { assigner, sectioned } = this;
     const players = this.instance.players.length;
     const high = pool.high[at]!;
     const low = pool.low[at]!;
     const base = pool.cost[at]! * chairScale;
-    readStack(high, low, stack);
-    this.solved++;
-    assigner.solve({ stack, notes, limits }, players);
-    let isLoaded = false;
+    this.take(high, low, notes, players);
     for (let k = notes; k <= players; k++) {
-      let value = assigner.values[k]!;
-      if (value === cannot) continue;
-      if (sectioned) {
-        const limit = best.valueAt(notes, k);
-        if (base + value > limit) continue;
-        if (!isLoaded) sectioned.load(stack, notes);
-        isLoaded = true;
-        value = sectioned.leastFor(k, limit === cannot ? cannot : limit - base);
-        if (value === cannot) continue;
-      }
-      best.improve(notes, k, base + value, high, low);
+      const value = sectioned
+        ? sectioned.leastFor(k, roomUnder(best.valueAt(notes, k), base))
+        : assigner.values[k]!;
+      if (value !== cannot) best.improve(notes, k, base + value, high, low);
     }
   }
 
@@ -91,19 +81,14 @@ export class StackSolver {
    * @returns its whole value, `cannot` when there is none up to the limit
    */
   valueOf(pool: StackPool, at: Count, key: CellKey, limit: Count): Count {
-    const { sectioned, stack, limits, assigner } = this;
+    const { assigner, sectioned } = this;
     const { notes, players } = key;
     const base = pool.cost[at]! * chairScale;
-    readStack(pool.high[at]!, pool.low[at]!, stack);
-    this.solved++;
-    assigner.solve({ stack, notes, limits }, players);
-    let value = assigner.values[players]!;
-    if (value === cannot || base + value > limit) return cannot;
-    if (sectioned) {
-      sectioned.load(stack, notes);
-      value = sectioned.leastFor(players, limit === cannot ? cannot : limit - base);
-    }
-    return value === cannot ? cannot : base + value;
+    this.take(pool.high[at]!, pool.low[at]!, notes, players);
+    const value = sectioned
+      ? sectioned.leastFor(players, roomUnder(limit, base))
+      : assigner.values[players]!;
+    return value === cannot || base + value > limit ? cannot : base + value;
   }
 
   /**
@@ -120,8 +105,8 @@ export class StackSolver {
   ): readonly AtlasCell[] {
     const { question, instance, stack, limits, sectioned } = this;
     const notes = readStack(high, low, stack);
-    if (sectioned) sectioned.load(stack, notes);
     const wanted = keys.map((key) => key.players);
+    if (sectioned) sectioned.load(stack, notes, Math.max(...wanted));
     const free = sectioned ? null : this.assigner.placesFor({ stack, notes, limits }, wanted);
     return keys.map((key) => {
       const places = free?.get(key.players) ?? sectioned?.placesFor(key.players);
@@ -135,4 +120,18 @@ export class StackSolver {
       });
     });
   }
+
+  /** Reads a stack and has it worked out for up to so many players. */
+  private take(high: SetWord, low: SetWord, notes: Count, players: Count): void {
+    const { stack, limits } = this;
+    readStack(high, low, stack);
+    this.solved++;
+    if (this.sectioned) this.sectioned.load(stack, notes, players);
+    else this.assigner.solve({ stack, notes, limits }, players);
+  }
+}
+
+/** What is left of a limit when so much is spent. */
+function roomUnder(limit: Count, spent: Count): Count {
+  return limit === cannot ? cannot : limit - spent;
 }
