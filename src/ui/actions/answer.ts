@@ -5,6 +5,7 @@ import { viewOf } from "../state/view-of.ts";
 import { page, session } from "../store.ts";
 import { namerOf } from "../words/pitch-names.ts";
 import { atlasLink } from "./atlas-link.ts";
+import { explainGaps } from "./explain-gaps.ts";
 import { shadeMap } from "./shade.ts";
 
 /** A search that takes longer shows its progress, ms. */
@@ -105,14 +106,21 @@ function showPartly(asked: Asked, layer: LayerId, free: LayerMap | undefined): v
   if (searching === null || searching.cells.length === 0) return;
   const map: LayerMap = { layer, cells: searching.cells, isWhole: false, emptiedBy: [] };
   const isSame = answer?.asked === asked;
-  show({ asked, free: free ?? map, map, references: isSame ? answer.references : [] });
+  show({
+    asked,
+    free: free ?? map,
+    map,
+    references: isSame ? answer.references : [],
+    gapWords: new Map(),
+  });
 }
 
 function settle(asked: Asked, free: LayerMap, map: LayerMap): void {
   const { answer } = page.getState();
   const references = answer?.asked === asked ? answer.references : [];
-  show({ asked, free, map, references });
+  show({ asked, free, map, references, gapWords: new Map() });
   shadeMap();
+  void explainGaps();
   if (references.length === 0) setTimeout(() => placeReferences(asked), 0);
 }
 

@@ -6,7 +6,7 @@ import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
 import { WaySign } from "./way-signs.tsx";
 
-const ways: readonly { way: Way; text: string; meaning: string }[] = [
+const ways: readonly { way: Way; text: string; short?: string; meaning: string }[] = [
   { way: "hit", text: "Hit", meaning: "A short accented chord." },
   { way: "sustained", text: "Sustained", meaning: "The chord held for three seconds." },
   {
@@ -17,6 +17,7 @@ const ways: readonly { way: Way; text: string; meaning: string }[] = [
   {
     way: "section-by-section",
     text: "Section by section",
+    short: "Sections",
     meaning: "Saxes, trombones, trumpets alone, then everybody.",
   },
 ];
@@ -55,7 +56,7 @@ function Ways() {
   };
   return (
     <div className="ways" role="toolbar" aria-label="Ways to hear" ref={group} onKeyDown={keyed}>
-      {ways.map(({ way, text, meaning }, index) => (
+      {ways.map(({ way, text, short, meaning }, index) => (
         <button
           key={way}
           type="button"
@@ -68,7 +69,14 @@ function Ways() {
           onClick={() => hearView(way)}
         >
           <WaySign way={way} />
-          {text}
+          {short === undefined ? (
+            text
+          ) : (
+            <>
+              <span className="way-text-long">{text}</span>
+              <span className="way-text-short">{short}</span>
+            </>
+          )}
         </button>
       ))}
     </div>
@@ -149,7 +157,7 @@ function HearLine() {
           {[...compared, "this"].join(", then ")}
         </button>
       )}
-      <span className={compared.length > 0 ? "quiet push" : "quiet"}>
+      <span className={hasSounded ? "quiet again" : "quiet"}>
         {hasSounded ? "Space: again" : cautionFor(compared.length)}
       </span>
     </div>

@@ -9,8 +9,7 @@ export const legendSizes = {
   between: 3,
   letter: 6.2,
   sign: 24,
-  /** Narrower than this nothing is written. */
-  leastWidth: 90,
+  heading: 140,
 } as const;
 
 /** One entry of the legend: its label broken into lines. */
@@ -37,20 +36,24 @@ export function legendPlan(
   plan: MapPlan,
   points: readonly { readonly letter: string; readonly label: string }[],
 ): LegendPlan | null {
-  const { left, line, between, letter, sign, leastWidth } = legendSizes;
+  const { left, line, between, letter, sign, heading } = legendSizes;
   const free = (top: number, bottom: number) => freeWidth(cells, plan, top, bottom) - left;
   let y = 0;
-  if (free(y, y + line) < leastWidth * 1.6) return null;
+  if (free(y, y + line) < heading) return null;
   y += line + between;
   const entries: LegendEntry[] = [];
   for (const point of points) {
     const room = free(y, y + 2 * line) - sign;
-    if (room < leastWidth) return null;
+    if (room < letter * longestWord(point.label)) return null;
     const lines = wrapWords(point.label, Math.floor(room / letter));
     entries.push({ letter: point.letter, lines });
     y += lines.length * line + between;
   }
   return { entries };
+}
+
+function longestWord(text: string): number {
+  return Math.max(...text.split(" ").map((word) => word.length));
 }
 
 /** Free width from the left edge of the map in a horizontal stretch. */

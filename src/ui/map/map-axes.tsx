@@ -1,6 +1,7 @@
 import type { CellKey } from "../../voicing/index.ts";
 import type { Answer } from "../state/page-state.ts";
 import { withSigns } from "../words/signs.ts";
+import { EmptyMarks } from "./empty-marks.tsx";
 import type { MapPlan } from "./map-plan.ts";
 
 /** Room above the places and below them, CSS pixels. */
@@ -82,6 +83,7 @@ export function MapAxes(props: {
           fill="url(#hatch)"
         />
       ))}
+      <EmptyMarks plan={plan} answer={answer} />
       <rect
         className="tab"
         x={hereX - Math.max(17, middle)}

@@ -1,7 +1,8 @@
 import { useLayoutEffect, useMemo, useRef, useState, type ReactNode, type RefObject } from "react";
 import { useMedia, useSize } from "../parts/use-size.ts";
 import { usePage } from "../store.ts";
-import { deskSizes, mapPlan, scrollFor, touchSizes, type MapPlan } from "./map-plan.ts";
+import type { Answer } from "../state/page-state.ts";
+import { deskSizes, mapPlan, rowWindow, scrollFor, touchSizes, type MapPlan } from "./map-plan.ts";
 import { EmptyPlaceWords, EmptyMapWords } from "./empty-words.tsx";
 import { NotesAxis } from "./map-axes.tsx";
 import { LayerChoice } from "./layer-choice.tsx";
@@ -10,9 +11,10 @@ import { MapLegend } from "./map-legend.tsx";
 import { MapTable } from "./map-table.tsx";
 import { MapView, placeText } from "./map-view.tsx";
 import { PlayersRow } from "./players-row.tsx";
-import { Ramp } from "./ramp.tsx";
-import { SearchProgress } from "./search-progress.tsx";
+import { ProgressOrRamp } from "./search-progress.tsx";
 import { ShadePick } from "./shade-pick.tsx";
+
+const smallScreen = "(max-width: 767px)";
 
 /** The map of textures with its controls. */
 export function MapColumn() {
@@ -20,15 +22,27 @@ export function MapColumn() {
   const view = usePage((state) => state.view);
   const hovered = usePage((state) => state.hovered);
   const [isTable, setTable] = useState(false);
+  const [isWhole, setWhole] = useState(false);
+  const isTouch = useMedia(smallScreen);
   const key = hovered ?? view?.report.cell;
   return (
     <section className="map" aria-labelledby="map-title">
       <div className="row map-head">
         <h2 id="map-title">Map</h2>
-        <p className="map-place">{key === undefined ? "" : placeText(key)}</p>
+        <p className="map-place">{key === undefined ? "" : placeText(key, isTouch)}</p>
+        {isTouch && !isTable && (
+          <button
+            type="button"
+            className="link push"
+            aria-pressed={isWhole}
+            onClick={() => setWhole(!isWhole)}
+          >
+            {isWhole ? "Part of the map" : "Whole map"}
+          </button>
+        )}
         <button
           type="button"
-          className="link push"
+          className={isTouch ? "link" : "link push"}
           aria-pressed={isTable}
           onClick={() => setTable(!isTable)}
         >
@@ -39,14 +53,15 @@ export function MapColumn() {
         <LayerChoice />
         <ShadePick />
       </div>
-      <Ramp />
+      <ProgressOrRamp />
       <p id="map-keys" className="unseen">
         Arrow keys walk to narrower, wider, more and fewer notes; page up and page down change the
         players; Enter sounds the place; shift and an arrow step onto empty places, which say why
         they are empty.
       </p>
-      <SearchProgress />
-      {answer !== null && view !== null && (isTable ? <MapTable /> : <MapLattice />)}
+      {answer !== null &&
+        view !== null &&
+        (isTable ? <MapTable /> : <MapLattice isWhole={isWhole} />)}
       <EmptyMapWords />
       <EmptyPlaceWords />
       <PlayersRow />
@@ -54,38 +69,58 @@ export function MapColumn() {
   );
 }
 
+/** Rows in the window onto the map on a small screen. */
+const windowRows = 5;
+
 /** The lattice in the room at hand, with its legend in the empty corner or below. */
-function MapLattice() {
+function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
   const answer = usePage((state) => state.answer);
   const view = usePage((state) => state.view);
-  const isTouch = useMedia("(max-width: 767px)");
+  const isTouch = useMedia(smallScreen);
   const [ref, size] = useSize<HTMLDivElement>({ width: 460, height: 400 });
+  const row = view?.report.cell.notes ?? 0;
+  const shown = useMemo(
+    () => (answer === null ? null : shownRows(answer, isTouch && !isWhole ? row : null)),
+    [answer, isTouch, isWhole, row],
+  );
   const plan = useMemo(() => {
-    const keys = (answer?.map.cells ?? []).map((cell) => cell.key);
-    const rows = keys.map((key) => key.notes);
+    const cells = shown?.map.cells ?? [];
+    const rows = cells.map((cell) => cell.key.notes);
     // A textbook voicing may lie outside every texture: then it gets a column of its own.
-    const placed = (answer?.references ?? []).map((point) => point.report.cell);
+    const placed = (shown?.references ?? []).map((point) => point.report.cell);
     const inRows = placed.filter((key) => rows.includes(key.notes));
     return mapPlan(
-      [...keys, ...inRows].map((key) => key.span),
+      [...cells.map((cell) => cell.key), ...inRows].map((key) => key.span),
       rows,
-      { width: size.width, ...(isTouch ? touchSizes : deskSizes) },
+      {
+        width: size.width,
+        ...(isTouch ? touchSizes : deskSizes),
+      },
     );
-  }, [answer, size.width, isTouch]);
-  if (answer === null || view === null || answer.map.cells.length === 0) return null;
-  const { players } = view.report.cell;
-  const points = answer.references.filter((point) => point.report.cell.players === players);
-  const corner = isTouch ? null : legendPlan(answer.map.cells, plan, points);
+  }, [shown, size.width, isTouch]);
+  if (shown === null || view === null || shown.map.cells.length === 0) return null;
+  const { players, notes, span } = view.report.cell;
+  const points = shown.references.filter((point) => point.report.cell.players === players);
+  const corner = isTouch ? null : legendPlan(shown.map.cells, plan, points);
   return (
     <div className="lattice-room">
-      <NotesAxis plan={plan} notes={view.report.cell.notes} />
-      <LatticeScroll holder={ref} plan={plan} span={view.report.cell.span}>
-        <MapView answer={answer} view={view} plan={plan} />
+      <NotesAxis plan={plan} notes={notes} />
+      <LatticeScroll holder={ref} plan={plan} span={span}>
+        <MapView answer={shown} view={view} plan={plan} />
         {corner !== null && <MapLegend points={points} corner={corner} />}
       </LatticeScroll>
       {corner === null && <MapLegend points={points} corner={null} />}
     </div>
   );
+}
+
+/** The whole answer, or the part of its map around a row. */
+function shownRows(answer: Answer, row: number | null): Answer {
+  if (row === null) return answer;
+  const rows = answer.map.cells.map((cell) => cell.key.notes);
+  const [low, high] = rowWindow(rows, row, windowRows);
+  const cells = answer.map.cells.filter(({ key }) => key.notes >= low && key.notes <= high);
+  return { ...answer, map: { ...answer.map, cells } };
 }
 
 /** Scrolls sideways when there are many spans; keeps the place in view inside. */

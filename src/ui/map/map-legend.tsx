@@ -11,12 +11,13 @@ export function MapLegend(props: {
   readonly corner: LegendPlan | null;
 }) {
   const { points, corner } = props;
-  if (points.length === 0) return null;
   return (
     <div className={corner === null ? "legend" : "legend legend-inside"}>
-      <p>
-        <b>By section, by the book</b>
-      </p>
+      {points.length > 0 && (
+        <p>
+          <b>By section, by the book</b>
+        </p>
+      )}
       <ul className="legend-letters">
         {points.map((point, index) => (
           <li key={point.letter}>

@@ -6,6 +6,8 @@ export interface MapSizes {
   readonly width: number;
   /** Room left of the first column. */
   readonly left: number;
+  /** Room right of the last column, for the hexagons at its corners. */
+  readonly right: number;
   /** From one column or row to the next at their largest, and at their smallest. */
   readonly columnStep: readonly [least: number, most: number];
   readonly rowStep: number;
@@ -13,8 +15,20 @@ export interface MapSizes {
   readonly between: number;
 }
 
-export const deskSizes = { left: 4, columnStep: [30, 38], rowStep: 30, between: 4 } as const;
-export const touchSizes = { left: 4, columnStep: [46, 46], rowStep: 46, between: 2 } as const;
+export const deskSizes = {
+  left: 4,
+  right: 10,
+  columnStep: [28, 38],
+  rowStep: 30,
+  between: 4,
+} as const;
+export const touchSizes = {
+  left: 4,
+  right: 12,
+  columnStep: [46, 46],
+  rowStep: 46,
+  between: 2,
+} as const;
 
 /** A stretch of spans without any place. */
 export interface MapGap {
@@ -59,13 +73,9 @@ export function mapPlan(
   const most = Math.max(...notes, 1);
   const least = Math.min(...notes, most);
   const rows = Array.from({ length: most - least + 1 }, (_, index) => most - index);
-  const isGap = (index: number) => {
-    const here = columns[index] ?? 0;
-    const before = columns[index - 1] ?? here;
-    return here - before >= gapFrom && before >= 12;
-  };
+  const isGap = (index: number) => isGapBefore(columns, index);
   const gapCount = columns.filter((_, index) => isGap(index)).length;
-  const room = sizes.width - sizes.left - gapCount * gapWidth + sizes.between;
+  const room = sizes.width - sizes.left - sizes.right - gapCount * gapWidth + sizes.between;
   const [smallest, largest] = sizes.columnStep;
   const step = Math.max(
     smallest,
@@ -94,6 +104,42 @@ export function mapPlan(
     width: x - sizes.between,
     height: rows.length * sizes.rowStep - sizes.between,
   };
+}
+
+function isGapBefore(columns: readonly number[], index: number): boolean {
+  const here = columns[index] ?? 0;
+  const before = columns[index - 1] ?? here;
+  return here - before >= gapFrom && before >= 12;
+}
+
+/**
+ * The stretches of spans that a map draws as hatched gaps.
+ * @param spans - spans with places, any order, semitones
+ * @returns lowest and highest span of each gap
+ */
+export function gapsOf(spans: readonly number[]): readonly { from: number; to: number }[] {
+  const columns = [...new Set(spans)].sort((a, b) => a - b);
+  return columns.flatMap((span, index) =>
+    isGapBefore(columns, index) ? [{ from: (columns[index - 1] ?? 0) + 1, to: span - 1 }] : [],
+  );
+}
+
+/**
+ * The rows to show on a small screen: a few around the place in view.
+ * @param rows - numbers of notes with places
+ * @param here - the row in view
+ * @param most - how many rows to show
+ * @returns lowest and highest row
+ */
+export function rowWindow(
+  rows: readonly number[],
+  here: number,
+  most: number,
+): readonly [low: number, high: number] {
+  const low = Math.min(...rows, here);
+  const high = Math.max(...rows, here);
+  const from = Math.max(low, Math.min(here - Math.floor(most / 2), high - most + 1));
+  return [from, Math.min(high, from + most - 1)];
 }
 
 /** Left edges of columns; a span between two columns lies between them. */

@@ -162,6 +162,8 @@ function nearestCount(cells: readonly AtlasCell[], key: CellKey): AtlasCell | un
 }
 
 /** A place in a few words, for the map's head line. */
-export function placeText(key: CellKey): string {
-  return `${spanText(key.span)}, ${counted(key.notes, "note")}, ${counted(key.players, "player")}`;
+export function placeText(key: CellKey, isBrief: boolean): string {
+  const notes = counted(key.notes, "note");
+  if (isBrief) return `${spanText(key.span, "brief")}, ${notes}`;
+  return `${spanText(key.span)}, ${notes}, ${counted(key.players, "player")}`;
 }

@@ -1,12 +1,45 @@
 import { useRef, type KeyboardEvent } from "react";
-import { goToPlayers, sayView } from "../actions/walk.ts";
+import { goToPlayers, sayView, walkPlayers } from "../actions/walk.ts";
 import { stepOfKey } from "../parts/choice.tsx";
+import { useMedia } from "../parts/use-size.ts";
 import { countsByPlayers } from "../state/places.ts";
 import { usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
 
-/** How many players sound: bars show how many textures there are for each number. */
+/** How many players sound: a row of bars, or on a small screen a number to step. */
 export function PlayersRow() {
+  const isTouch = useMedia("(max-width: 767px)");
+  return isTouch ? <PlayersStep /> : <PlayersBars />;
+}
+
+function PlayersStep() {
+  const players = usePage((state) => state.view?.report.cell.players);
+  if (players === undefined) return null;
+  return (
+    <div className="row players-row" role="group" aria-label="Players">
+      <b>Players</b> {players}
+      <button
+        type="button"
+        className="players-step push"
+        aria-label="One player fewer"
+        onClick={() => walkPlayers(-1)}
+      >
+        −
+      </button>
+      <button
+        type="button"
+        className="players-step"
+        aria-label="One player more"
+        onClick={() => walkPlayers(1)}
+      >
+        +
+      </button>
+    </div>
+  );
+}
+
+/** Bars show how many textures there are for each number of players. */
+function PlayersBars() {
   const cells = usePage((state) => state.answer?.map.cells);
   const players = usePage((state) => state.view?.report.cell.players);
   const group = useRef<HTMLDivElement>(null);

@@ -1,26 +1,40 @@
 import { stopHere } from "../actions/answer.ts";
+import { searchOn } from "../actions/walk.ts";
 import { usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
+import { Ramp } from "./ramp.tsx";
 
-/** How far a search has come; shown only when it takes its time. */
-export function SearchProgress() {
+/** The line above the map: the shades, or how far a search has come that takes its time. */
+export function ProgressOrRamp() {
   const searching = usePage((state) => state.searching);
-  if (searching === null || !searching.isSlow) return null;
-  const { groupsDone, groups, cells } = searching;
-  return (
-    <div className="progress">
-      <p role="status">
-        <b>
-          {groupsDone} of {groups} parts done.
-        </b>{" "}
-        {counted(cells.length, "texture")} so far.
-      </p>
-      <div className="row">
+  const map = usePage((state) => state.answer?.map);
+  if (searching?.isSlow === true) {
+    const { groupsDone, groups, cells } = searching;
+    return (
+      <div className="row progress">
+        <p role="status">
+          <b>
+            {groupsDone} of {groups} parts done.
+          </b>{" "}
+          {counted(cells.length, "texture")} so far.
+        </p>
         <progress max={Math.max(1, groups)} value={groupsDone} aria-label="Search" />
         <button type="button" className="act" onClick={stopHere}>
           Stop here
         </button>
       </div>
-    </div>
-  );
+    );
+  }
+  if (map !== undefined && !map.isWhole && searching === null)
+    return (
+      <div className="row progress">
+        <p>
+          <b>Stopped early.</b> {counted(map.cells.length, "texture")} found.
+        </p>
+        <button type="button" className="act push" onClick={searchOn}>
+          Search on
+        </button>
+      </div>
+    );
+  return <Ramp />;
 }

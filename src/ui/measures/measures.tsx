@@ -30,7 +30,17 @@ export function Measures() {
   const hasHeard = readings.some(({ metric }) => metric.isHeard);
   return (
     <aside className="measures" aria-labelledby="measures-title">
-      <h2 id="measures-title">Measures</h2>
+      <div className="row">
+        <h2 id="measures-title">Measures</h2>
+        <button
+          type="button"
+          className="link push"
+          aria-expanded={isOpen}
+          onClick={() => setOpen(!isOpen)}
+        >
+          {isOpen ? "Fewer" : "All of them"}
+        </button>
+      </div>
       <div className="row measures-key">
         <span className="row">
           <svg width="6" height="16" aria-hidden="true">
@@ -44,14 +54,6 @@ export function Measures() {
         readings={readings.filter(({ metric }) => isOpen || !folded.includes(metric.id))}
         reference={reference}
       />
-      <button
-        type="button"
-        className="link measures-more"
-        aria-expanded={isOpen}
-        onClick={() => setOpen(!isOpen)}
-      >
-        {isOpen ? "Fewer measures" : "More measures"}
-      </button>
       {hasHeard && (
         <p className="caution">
           Below the heavy line a model of an average listener before average players. The room and

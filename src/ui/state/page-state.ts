@@ -45,6 +45,8 @@ export interface Answer {
   readonly map: LayerMap;
   /** The textbook voicings on the same map; empty until they are worked out. */
   readonly references: readonly ReferencePoint[];
+  /** Why each hatched gap of the map holds nothing, by its lowest span; empty until known. */
+  readonly gapWords: ReadonlyMap<number, string>;
 }
 
 /** A search that is going on. */

@@ -22,7 +22,9 @@ export function MelodyField() {
   };
   return (
     <div className={isBad ? "field field-melody field-bad" : "field field-melody"}>
-      <label htmlFor="melody">Melody, sounding</label>
+      <label htmlFor="melody">
+        Melody<span className="desk-only">, sounding</span>
+      </label>
       <div className="row melody-line">
         <input
           id="melody"

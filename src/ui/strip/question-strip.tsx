@@ -1,4 +1,5 @@
 import { SectionMark } from "../parts/section-mark.tsx";
+import { useMedia } from "../parts/use-size.ts";
 import { ChordField } from "./chord-field.tsx";
 import { DynamicPick } from "./dynamic-pick.tsx";
 import { FieldProblems } from "./field-problem.tsx";
@@ -10,6 +11,7 @@ import { Tones } from "./tones.tsx";
 
 /** What is asked: chord, melody, dynamic, line-up, tones and rules. */
 export function QuestionStrip() {
+  const isSmall = useMedia("(max-width: 767px)");
   return (
     <header className="strip" aria-label="Question">
       <div className="strip-row">
@@ -22,11 +24,11 @@ export function QuestionStrip() {
         <div className="strip-part strip-band">
           <div className="line-up-block">
             <LineUpPick />
-            <LineUpSheet />
+            {!isSmall && <LineUpSheet />}
           </div>
           <Tones />
         </div>
-        <StripTools />
+        <StripTools hasPlayers={isSmall} />
       </div>
       <FieldProblems />
     </header>

@@ -2,10 +2,11 @@ import { askOption } from "../actions/ask.ts";
 import { takeAgain, takeBack } from "../actions/steps.ts";
 import { undoLimit, usePage } from "../store.ts";
 import { HelpSheet } from "./help-sheet.tsx";
+import { LineUpSheet } from "./line-up-sheet.tsx";
 import { RulesSheet } from "./rules-sheet.tsx";
 
-/** Rules, undo and help. */
-export function StripTools() {
+/** Rules, undo and help; on a small screen the players as well. */
+export function StripTools({ hasPlayers }: { readonly hasPlayers: boolean }) {
   const back = usePage((state) => state.history.past.length);
   const forth = usePage((state) => state.history.future.length);
   const step = usePage((state) => state.history.present.step);
@@ -15,6 +16,7 @@ export function StripTools() {
         Undo {back}, redo {forth}.
       </span>
       <span className="row">
+        {hasPlayers && <LineUpSheet />}
         <RulesSheet />
         <BassSwitch />
       </span>

@@ -93,7 +93,7 @@ function sectionLabel(name: string): string {
 
 /** The player's abbreviation without the number of the chair: "Ten 1" → "Ten". */
 function shortName(player: Player): string {
-  return player.abbreviation.replace(/\s*\d+$/, "");
+  return player.abbreviation.replace(/\s*\d+$/, "").replace(". ", " ");
 }
 
 /**

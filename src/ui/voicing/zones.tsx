@@ -1,5 +1,6 @@
-import type { Register } from "../../band/index.ts";
+import { instrumentOf, type Register } from "../../band/index.ts";
 import { SectionMark } from "../parts/section-mark.tsx";
+import { usePage } from "../store.ts";
 import { ladderSizes, type LadderPlan } from "./ladder-plan.ts";
 import type { Strip } from "./ladder-strips.ts";
 
@@ -12,7 +13,9 @@ const words: Readonly<Record<Register["strength"], string>> = {
 };
 
 /** Compass and registers behind the tokens, with the strips' names above. */
-export function Zones({ plan }: { readonly plan: LadderPlan }) {
+export function Zones(props: { readonly plan: LadderPlan }) {
+  const chosen = usePage((state) => state.selectedPlayer);
+  const plan = withRegisters(props.plan, chosen);
   const labels = zoneLabels(plan);
   return (
     <g className="zones" aria-hidden="true">
@@ -27,10 +30,7 @@ export function Zones({ plan }: { readonly plan: LadderPlan }) {
       </defs>
       {plan.strips.map((strip) => (
         <g key={strip.id}>
-          <SectionMark section={strip.section} x={strip.x + 6} y={12} r={4.6} />
-          <text className="strip-name" x={strip.x + 15} y={16}>
-            {strip.label}
-          </text>
+          <StripName strip={strip} />
           <rect className="zone" {...zoneBox(plan, strip, strip.range.low, strip.range.high)} />
           {strip.registers.map((register) => (
             <RegisterZone key={register.low} plan={plan} strip={strip} register={register} />
@@ -43,6 +43,38 @@ export function Zones({ plan }: { readonly plan: LadderPlan }) {
         </text>
       ))}
     </g>
+  );
+}
+
+/** A section's strip shows the registers of the player who is chosen in it. */
+function withRegisters(plan: LadderPlan, chosen: string | null): LadderPlan {
+  if (plan.by === "instrument") return plan;
+  const strips = plan.strips.map((strip) => {
+    const player = strip.players.find((one) => one.id === chosen);
+    if (player === undefined) return strip;
+    const { registers } = instrumentOf(player.instrument);
+    return { ...strip, registers, range: player.range };
+  });
+  return { ...plan, strips };
+}
+
+/** A strip's name with its section's sign; narrow strips have room for the name only. */
+function StripName({ strip }: { readonly strip: Strip }) {
+  const { label, section, x, width } = strip;
+  const isNarrow = 15 + label.length * 6.2 > width + 1;
+  if (isNarrow)
+    return (
+      <text className="strip-name strip-name-narrow" x={x + width / 2} y={16} textAnchor="middle">
+        {label.replace(" ", "")}
+      </text>
+    );
+  return (
+    <>
+      <SectionMark section={section} x={x + 6} y={12} r={4.6} />
+      <text className="strip-name" x={x + 15} y={16}>
+        {label}
+      </text>
+    </>
   );
 }
 
