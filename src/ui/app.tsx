@@ -7,6 +7,7 @@ import { Measures } from "./measures/measures.tsx";
 import { LiveRegion } from "./parts/live-region.tsx";
 import { EmptyQuestion } from "./strip/empty-question.tsx";
 import { QuestionStrip } from "./strip/question-strip.tsx";
+import { isCleared } from "./state/session.ts";
 import { usePage } from "./store.ts";
 import { VoicingView } from "./voicing/voicing-view.tsx";
 
@@ -17,8 +18,7 @@ export function App() {
   useEffect(() => {
     if (isAnswered) warmSound();
   }, [isAnswered]);
-  const { chordText, melodyText } = usePage((state) => state.history.present.inquiry);
-  const isEmpty = chordText.trim() === "" && melodyText.trim() === "";
+  const isEmpty = usePage((state) => isCleared(state.history.present.inquiry));
   return (
     <div className="page">
       <QuestionStrip />

@@ -53,53 +53,75 @@ type Unnumbered = SearchRequest extends infer Each
     : never
   : never;
 
+/** Sends numbered requests and hears their replies. */
+interface WorkerLine {
+  readonly send: (request: Unnumbered, heard: Heard) => number;
+  readonly forget: (id: number) => void;
+  /** Ends every request of a kind sent so far. */
+  readonly stop: (of: "search" | "shade", ids: Iterable<number>) => void;
+}
+
+function openLine(worker: Worker): WorkerLine {
+  const hearing = new Map<number, Heard>();
+  let lastId = 0;
+  worker.addEventListener("message", (event: MessageEvent<SearchReply>) => {
+    hearing.get(event.data.id)?.(event.data);
+  });
+  return {
+    send(request, heard) {
+      lastId += 1;
+      hearing.set(lastId, heard);
+      worker.postMessage({ ...request, id: lastId });
+      return lastId;
+    },
+    forget: (id) => hearing.delete(id),
+    stop(of, ids) {
+      for (const id of ids) hearing.delete(id);
+      worker.postMessage({ kind: "stop", of, upTo: lastId } satisfies SearchRequest);
+    },
+  };
+}
+
+/** Asks for one reply. */
+function once<T>(
+  line: WorkerLine,
+  request: Unnumbered,
+  read: (reply: SearchReply) => T | undefined,
+): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const id = line.send(request, (reply) => {
+      line.forget(id);
+      const value = read(reply);
+      if (value !== undefined) resolve(value);
+      else reject(new Error(reply.kind === "failed" ? reply.message : "unexpected reply"));
+    });
+  });
+}
+
 /**
  * Starts the worker.
  * @returns the client
  */
 export function startAtlasClient(): AtlasClient {
-  const worker = new Worker(new URL("./atlas-worker.ts", import.meta.url), { type: "module" });
-  const hearing = new Map<number, Heard>();
+  const line = openLine(
+    new Worker(new URL("./atlas-worker.ts", import.meta.url), { type: "module" }),
+  );
   const running = { search: new Set<number>(), shade: new Set<number>() };
-  let lastId = 0;
-
-  worker.addEventListener("message", (event: MessageEvent<SearchReply>) => {
-    hearing.get(event.data.id)?.(event.data);
-  });
-
-  const send = (request: Unnumbered, heard: Heard): number => {
-    lastId += 1;
-    hearing.set(lastId, heard);
-    worker.postMessage({ ...request, id: lastId });
-    return lastId;
-  };
   const stop = (of: "search" | "shade") => {
-    if (running[of].size === 0) return;
-    for (const id of running[of]) hearing.delete(id);
+    if (running[of].size > 0) line.stop(of, running[of]);
     running[of].clear();
-    worker.postMessage({ kind: "stop", of, upTo: lastId } satisfies SearchRequest);
   };
-  const forget = (of: "search" | "shade", id: number) => {
-    hearing.delete(id);
+  const end = (of: "search" | "shade", id: number) => {
+    line.forget(id);
     running[of].delete(id);
   };
-  const once = <T>(request: Unnumbered, read: (reply: SearchReply) => T | undefined): Promise<T> =>
-    new Promise((resolve, reject) => {
-      const id = send(request, (reply) => {
-        hearing.delete(id);
-        const value = read(reply);
-        if (value !== undefined) resolve(value);
-        else reject(new Error(reply.kind === "failed" ? reply.message : "unexpected reply"));
-      });
-    });
-
   return {
     search(question, layer, listener) {
       stop("search");
-      const id = send({ kind: "search", question, layer }, (reply) => {
+      const id = line.send({ kind: "search", question, layer }, (reply) => {
         if (reply.kind === "found")
           return listener.found(reply.cells, reply.groupsDone, reply.groups);
-        forget("search", id);
+        end("search", id);
         if (reply.kind === "done") listener.done(reply.cells, reply.counts, reply.emptiedBy);
         else if (reply.kind === "failed") listener.failed(reply.message);
       });
@@ -108,19 +130,19 @@ export function startAtlasClient(): AtlasClient {
     stopSearch: () => stop("search"),
     stopShading: () => stop("shade"),
     shade(question, cells, metricId, shaded) {
-      const id = send({ kind: "shade", question, cells, metricId }, (reply) => {
-        if (reply.kind !== "shaded") return forget("shade", id);
+      const id = line.send({ kind: "shade", question, cells, metricId }, (reply) => {
+        if (reply.kind !== "shaded") return end("shade", id);
         shaded(reply.from, reply.shades);
-        if (reply.from + reply.shades.length === cells.length) forget("shade", id);
+        if (reply.from + reply.shades.length === cells.length) end("shade", id);
       });
       running.shade.add(id);
     },
     nextFew: (question, key, layer, count) =>
-      once({ kind: "next-few", question, key, layer, count }, (reply) =>
+      once(line, { kind: "next-few", question, key, layer, count }, (reply) =>
         reply.kind === "next-few" ? reply.cells : undefined,
       ),
     whyEmpty: (question, key, layer) =>
-      once({ kind: "why-empty", question, key, layer }, (reply) =>
+      once(line, { kind: "why-empty", question, key, layer }, (reply) =>
         reply.kind === "why-empty" ? reply.rules : undefined,
       ),
   };

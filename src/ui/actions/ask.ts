@@ -101,9 +101,16 @@ export type RoleField = "leadPlayer" | "octaveBelowPlayer" | "octaveAbovePlayer"
 /** Gives a part to a player, or to nobody in particular. */
 export function askRole(field: RoleField, playerId: string | null, step: string): void {
   const now = session();
-  const { [field]: _dropped, ...rest } = now.inquiry;
-  const inquiry: Inquiry = playerId === null ? rest : { ...rest, [field]: playerId };
+  const inquiry: Inquiry =
+    playerId === null ? withoutRole(now.inquiry, field) : { ...now.inquiry, [field]: playerId };
   take(withInquiry(now, inquiry, step));
+}
+
+/** The question with a part given to nobody in particular. */
+function withoutRole(inquiry: Inquiry, field: RoleField): Inquiry {
+  return Object.fromEntries(
+    Object.entries(inquiry).filter(([key]) => key !== field),
+  ) as typeof inquiry;
 }
 
 /** Lets a section rest, or play again. */

@@ -13,7 +13,9 @@ export function take(next: Session, typing: string | null = null): void {
   const { history, typing: before } = page.getState();
   const isSameField = typing !== null && typing === before;
   const changed = isSameField ? { ...history, present: next, future: [] } : record(history, next);
-  arrive(history.present, () => page.setState({ history: changed, typing, drag: null }));
+  arrive(history.present, () =>
+    page.setState({ history: changed, typing, drag: null, emptyPlace: null }),
+  );
 }
 
 /**

@@ -167,7 +167,7 @@ function HearLine() {
 /** The browser holds the sound, or there is none: said in place, reading goes on. */
 function Blocked({ text }: { readonly text: string }) {
   return (
-    <p className="row hear-blocked" role="status">
+    <p className="row hear-blocked">
       <WarnSign /> {text}
     </p>
   );

@@ -83,7 +83,7 @@ function nameOf(rule: RuleId): string {
 }
 
 function namesOf(rules: readonly RuleId[]): string {
-  return listed(rules.map((rule) => nameOf(rule)));
+  return listed(rules.map((rule) => `“${nameOf(rule)}”`));
 }
 
 /** The nearest texture with as many notes and players, narrower or wider. */

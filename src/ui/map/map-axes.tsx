@@ -48,10 +48,6 @@ export function MapAxes(props: {
   readonly answer: Answer;
 }) {
   const { plan, here, answer } = props;
-  const { lead } = answer.asked.question;
-  const middle = plan.placeWidth / 2;
-  const hereX = plan.xOf(here.span) + middle;
-  const hereY = plan.yOf(here.notes) + plan.placeHeight / 2;
   return (
     <g aria-hidden="true">
       <defs>
@@ -65,14 +61,7 @@ export function MapAxes(props: {
           <rect width="1" height="5" className="hatch" />
         </pattern>
       </defs>
-      <rect className="guide" x={0} y={hereY - 0.5} width={Math.max(0, hereX)} height={1} />
-      <rect
-        className="guide"
-        x={hereX - 0.5}
-        y={hereY}
-        width={1}
-        height={Math.max(0, plan.height - hereY + 8)}
-      />
+      <Guides plan={plan} here={here} />
       {plan.gaps.map((gap) => (
         <rect
           key={gap.from}
@@ -84,43 +73,62 @@ export function MapAxes(props: {
         />
       ))}
       <EmptyMarks plan={plan} answer={answer} />
+      <SpanAxis plan={plan} here={here} answer={answer} />
+    </g>
+  );
+}
+
+/** From the axes to the place in view. */
+function Guides({ plan, here }: { readonly plan: MapPlan; readonly here: CellKey }) {
+  const x = plan.xOf(here.span) + plan.placeWidth / 2;
+  const y = plan.yOf(here.notes) + plan.placeHeight / 2;
+  return (
+    <>
+      <rect className="guide" x={0} y={y - 0.5} width={Math.max(0, x)} height={1} />
+      <rect
+        className="guide"
+        x={x - 0.5}
+        y={y}
+        width={1}
+        height={Math.max(0, plan.height - y + 8)}
+      />
+    </>
+  );
+}
+
+/** Lowest note and span of every column; the one in view stands out, even between two columns. */
+function SpanAxis(props: {
+  readonly plan: MapPlan;
+  readonly here: CellKey;
+  readonly answer: Answer;
+}) {
+  const { plan, here, answer } = props;
+  const { lead } = answer.asked.question;
+  const middle = plan.placeWidth / 2;
+  const half = Math.max(17, middle);
+  const spans = [...new Set([...plan.spans, here.span])];
+  return (
+    <>
       <rect
         className="tab"
-        x={hereX - Math.max(17, middle)}
+        x={plan.xOf(here.span) + middle - half}
         y={plan.height + 4}
-        width={2 * Math.max(17, middle)}
+        width={2 * half}
         height={32}
       />
-      {plan.spans.map((span) => (
-        <g key={span} className={span === here.span ? "axis-here" : ""}>
-          <text
-            className="axis"
-            x={plan.xOf(span) + middle}
-            y={plan.height + 17}
-            textAnchor="middle"
-          >
-            {withSigns(answer.asked.nameOf(lead - span).name)}
-          </text>
-          <text
-            className="axis-low"
-            x={plan.xOf(span) + middle}
-            y={plan.height + 31}
-            textAnchor="middle"
-          >
-            {span}
-          </text>
-        </g>
-      ))}
-      {!plan.spans.includes(here.span) && (
-        <g className="axis-here">
-          <text className="axis" x={hereX} y={plan.height + 17} textAnchor="middle">
-            {withSigns(answer.asked.nameOf(lead - here.span).name)}
-          </text>
-          <text className="axis-low" x={hereX} y={plan.height + 31} textAnchor="middle">
-            {here.span}
-          </text>
-        </g>
-      )}
-    </g>
+      {spans.map((span) => {
+        const x = plan.xOf(span) + middle;
+        return (
+          <g key={span} className={span === here.span ? "axis-here" : ""}>
+            <text className="axis" x={x} y={plan.height + 17} textAnchor="middle">
+              {withSigns(answer.asked.nameOf(lead - span).name)}
+            </text>
+            <text className="axis-low" x={x} y={plan.height + 31} textAnchor="middle">
+              {span}
+            </text>
+          </g>
+        );
+      })}
+    </>
   );
 }

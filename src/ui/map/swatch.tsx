@@ -4,7 +4,7 @@ import { draftPath, draftRows, draftSections, type Box, type DraftRows } from ".
 import { shadeStep, shareOf } from "./shade-step.ts";
 
 /** Section and pitch of every player that sounds in a cell. */
-export function rowsOfCell(cell: AtlasCell, question: Question): DraftRows {
+function rowsOfCell(cell: AtlasCell, question: Question): DraftRows {
   return draftRows(
     question.players.flatMap((player, index) => {
       const pitch = cell.pitches[index] ?? 0;
@@ -14,7 +14,7 @@ export function rowsOfCell(cell: AtlasCell, question: Question): DraftRows {
 }
 
 /** The part of a place that holds the weave; the small bar stands left of it. */
-export function draftBox(place: Box): Box {
+function draftBox(place: Box): Box {
   const bar = place.width * 0.17;
   return {
     x: place.x + bar,
@@ -50,7 +50,7 @@ export function Swatch(props: {
 }
 
 /** The small bar: the measure once more, without relying on the shade. */
-export function ShadeBar({ place, share }: { readonly place: Box; readonly share: number }) {
+function ShadeBar({ place, share }: { readonly place: Box; readonly share: number }) {
   const tall = Math.max(1, (place.height - 4) * share);
   return (
     <rect

@@ -40,7 +40,7 @@ export function PickList(props: {
     >
       {isLabelSeen && <Label>{label}</Label>}
       <Button className="pick-button">
-        {children ?? <SelectValue>{({ selectedText }) => selectedText}</SelectValue>}
+        <SelectValue>{({ selectedText }) => children ?? selectedText}</SelectValue>
       </Button>
       <Popover className="pop" offset={4}>
         <ListBox className="pick-rows">

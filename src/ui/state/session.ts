@@ -176,3 +176,12 @@ export function withName(session: Session, letter: string, name: string): Sessio
     step: `name ${letter}`,
   };
 }
+
+/**
+ * Whether the user has cleared the question.
+ * @param inquiry - what is asked
+ * @returns true when neither chord nor melody is typed
+ */
+export function isCleared(inquiry: Inquiry): boolean {
+  return inquiry.chordText.trim() === "" && inquiry.melodyText.trim() === "";
+}

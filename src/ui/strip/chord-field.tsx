@@ -1,12 +1,12 @@
 import { askChord } from "../actions/ask.ts";
 import { endTyping } from "../actions/steps.ts";
 import { usePage } from "../store.ts";
-import { problemId } from "./field-problem.tsx";
+import { problemId, useIsWrong } from "./field-problem.tsx";
 
 /** The chord symbol, as typed. */
 export function ChordField() {
   const text = usePage((state) => state.history.present.inquiry.chordText);
-  const isBad = usePage((state) => state.problems.some((problem) => problem.field === "chord"));
+  const isBad = useIsWrong("chord");
   return (
     <label className={isBad ? "field field-chord field-bad" : "field field-chord"}>
       <span>Chord</span>

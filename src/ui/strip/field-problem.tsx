@@ -2,6 +2,7 @@ import { useEffect, useState } from "react";
 import type { FieldProblem, InquiryField } from "../../explore/index.ts";
 import { askChord, askLineUp, askMelody, freePlayers } from "../actions/ask.ts";
 import { WarnSign } from "../parts/warn-sign.tsx";
+import { isCleared } from "../state/session.ts";
 import { usePage } from "../store.ts";
 import { chordWithSigns, withSigns } from "../words/signs.ts";
 
@@ -13,10 +14,24 @@ export function problemId(field: InquiryField): string {
   return `problem-${field}`;
 }
 
+/**
+ * Whether a field is to be marked as wrong.
+ * @param field - the field
+ * @returns false while the whole question is cleared: an empty page is not a mistake
+ */
+export function useIsWrong(field: InquiryField): boolean {
+  return usePage(
+    (state) =>
+      !isCleared(state.history.present.inquiry) &&
+      state.problems.some((problem) => problem.field === field),
+  );
+}
+
 /** What is wrong with the question: at the field, one sentence, up to three ways on. */
 export function FieldProblems() {
   const problems = useSettled(usePage((state) => state.problems));
-  if (problems.length === 0) return null;
+  const cleared = usePage((state) => isCleared(state.history.present.inquiry));
+  if (problems.length === 0 || cleared) return null;
   return (
     <div className="problems" role="alert">
       {problems.map((problem) => (

@@ -22,19 +22,30 @@ function leftOf(pitch: number): number {
   return isBlack(pitch) ? left - key.blackWidth / 2 : left;
 }
 
+/** The key at a point of the drawing: a black one where it covers a white one. */
+function keyAt(x: number, y: number): number | undefined {
+  const isOver = (pitch: number, wide: number) => x >= leftOf(pitch) && x < leftOf(pitch) + wide;
+  const black = pitches.find(
+    (pitch) => isBlack(pitch) && y < key.blackHeight && isOver(pitch, key.blackWidth),
+  );
+  return black ?? pitches.find((pitch) => !isBlack(pitch) && isOver(pitch, key.width));
+}
+
+const steps: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowUp: 1,
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  PageUp: 12,
+  PageDown: -12,
+};
+
 /** A small keyboard, C3 to E6; one tab stop, arrows step, page keys go an octave. */
 export function KeyboardPicker() {
   const lead = usePage((state) => state.answer?.asked.question.lead);
   const nameOf = usePage((state) => state.answer?.asked.nameOf);
   const keyed = (event: KeyboardEvent) => {
-    const by = {
-      ArrowRight: 1,
-      ArrowUp: 1,
-      ArrowLeft: -1,
-      ArrowDown: -1,
-      PageUp: 12,
-      PageDown: -12,
-    }[event.key];
+    const by = steps[event.key];
     if (by === undefined || lead === undefined) return;
     event.preventDefault();
     const to = lead + by;
@@ -42,19 +53,8 @@ export function KeyboardPicker() {
   };
   const pressed = (event: PointerEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();
-    const x = ((event.clientX - box.left) / box.width) * width;
-    const y = ((event.clientY - box.top) / box.height) * key.height;
-    const black = pitches.find(
-      (pitch) =>
-        isBlack(pitch) &&
-        y < key.blackHeight &&
-        x >= leftOf(pitch) &&
-        x < leftOf(pitch) + key.blackWidth,
-    );
-    const white = pitches.find(
-      (pitch) => !isBlack(pitch) && x >= leftOf(pitch) && x < leftOf(pitch) + key.width,
-    );
-    const picked = black ?? white;
+    const scale = width / box.width;
+    const picked = keyAt((event.clientX - box.left) * scale, (event.clientY - box.top) * scale);
     if (picked !== undefined) pickMelody(soundingMidi(picked));
   };
   return (
@@ -73,19 +73,27 @@ export function KeyboardPicker() {
       onKeyDown={keyed}
       onPointerDown={pressed}
     >
-      {[...pitches]
-        .sort((a, b) => Number(isBlack(a)) - Number(isBlack(b)))
-        .map((pitch) => (
-          <rect
-            key={pitch}
-            className={`key ${isBlack(pitch) ? "key-black" : "key-white"}`}
-            data-chosen={pitch === lead}
-            x={leftOf(pitch)}
-            y={0.5}
-            width={isBlack(pitch) ? key.blackWidth : key.width}
-            height={isBlack(pitch) ? key.blackHeight : key.height}
-          />
-        ))}
+      <Keys lead={lead} />
+    </svg>
+  );
+}
+
+/** White keys first, black ones over them; every C is named. */
+function Keys({ lead }: { readonly lead: number | undefined }) {
+  const inOrder = [...pitches].sort((a, b) => Number(isBlack(a)) - Number(isBlack(b)));
+  return (
+    <>
+      {inOrder.map((pitch) => (
+        <rect
+          key={pitch}
+          className={`key ${isBlack(pitch) ? "key-black" : "key-white"}`}
+          data-chosen={pitch === lead}
+          x={leftOf(pitch)}
+          y={0.5}
+          width={isBlack(pitch) ? key.blackWidth : key.width}
+          height={isBlack(pitch) ? key.blackHeight : key.height}
+        />
+      ))}
       {pitches
         .filter((pitch) => pitch % 12 === 0)
         .map((pitch) => (
@@ -93,6 +101,6 @@ export function KeyboardPicker() {
             C{pitch / 12 - 1}
           </text>
         ))}
-    </svg>
+    </>
   );
 }

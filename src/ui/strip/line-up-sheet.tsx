@@ -37,39 +37,12 @@ const seats = seatIds
 
 /** Edits the line-up: who plays, at what level, with what mute, within what limits. */
 export function LineUpSheet() {
-  const name = usePage((state) => state.history.present.inquiry.lineUpName);
-  const players = usePage((state) => state.history.present.inquiry.players);
-  const [leftOut, setLeftOut] = useState<readonly Player[]>([]);
-  const [problem, setProblem] = useState<Problem | null>(null);
-
-  const change = (result: Result<LineUp>) => {
-    setProblem(result.ok ? null : result.problem);
-    if (result.ok) askPlayers(result.value.name, result.value.players);
-  };
-  const exchange = (result: Result<Player>) => {
-    if (result.ok) change(replacePlayer(lineUpNow(), result.value));
-    else setProblem(result.problem);
-  };
-  const leaveOut = (player: Player) => {
-    setLeftOut([...leftOut, player]);
-    askPlayers(
-      name,
-      players.filter((other) => other !== player),
-    );
-  };
-  const bringBack = (player: Player) => {
-    setLeftOut(leftOut.filter((other) => other !== player));
-    change(addPlayer(lineUpNow(), player));
-  };
-  const shown = [...players, ...leftOut.filter((out) => !players.some((one) => one.id === out.id))];
-  const inOrder = [...shown].sort(
-    (a, b) => sectionOrder.indexOf(a.section) - sectionOrder.indexOf(b.section),
-  );
+  const { shown, isIn, problem, change, exchange, setIn } = useLineUpEditing();
   return (
     <Sheet title="Players" control="Players" controlLabel="Edit the players of the line-up">
       <p className="sheet-lead">
         Pitches are sounding, C4 is middle C. A personal limit (“my second trumpet tops out at A5”)
-        is never passed.
+        is never passed; empty the field to lift it.
       </p>
       {problem !== null && (
         <p className="row problem" role="alert">
@@ -87,12 +60,12 @@ export function LineUpSheet() {
           </tr>
         </thead>
         <tbody>
-          {inOrder.map((player) => (
+          {shown.map((player) => (
             <PlayerRow
               key={player.id}
               player={player}
-              isIn={players.includes(player)}
-              onIn={(isIn) => (isIn ? bringBack(player) : leaveOut(player))}
+              isIn={isIn(player)}
+              onIn={(is) => setIn(player, is)}
               onExchange={exchange}
             />
           ))}
@@ -108,6 +81,36 @@ export function LineUpSheet() {
       </PickList>
     </Sheet>
   );
+}
+
+/** The line-up being edited; who is left out stays in the list while the page is open. */
+function useLineUpEditing() {
+  const name = usePage((state) => state.history.present.inquiry.lineUpName);
+  const players = usePage((state) => state.history.present.inquiry.players);
+  const [leftOut, setLeftOut] = useState<readonly Player[]>([]);
+  const [problem, setProblem] = useState<Problem | null>(null);
+  const change = (result: Result<LineUp>) => {
+    setProblem(result.ok ? null : result.problem);
+    if (result.ok) askPlayers(result.value.name, result.value.players);
+  };
+  const exchange = (result: Result<Player>) => {
+    if (result.ok) change(replacePlayer(lineUpNow(), result.value));
+    else setProblem(result.problem);
+  };
+  const setIn = (player: Player, isIn: boolean) => {
+    setLeftOut(isIn ? leftOut.filter((other) => other !== player) : [...leftOut, player]);
+    if (isIn) return change(addPlayer(lineUpNow(), player));
+    askPlayers(
+      name,
+      players.filter((other) => other !== player),
+    );
+  };
+  const out = leftOut.filter((player) => !players.some((one) => one.id === player.id));
+  const shown = [...players, ...out].sort(
+    (a, b) => sectionOrder.indexOf(a.section) - sectionOrder.indexOf(b.section),
+  );
+  const isIn = (player: Player) => players.includes(player);
+  return { shown, isIn, problem, change, exchange, setIn };
 }
 
 function emptyLineUp(): LineUp {

@@ -4,14 +4,14 @@ import { askMelody, pickMelody } from "../actions/ask.ts";
 import { endTyping } from "../actions/steps.ts";
 import { soundingMidi } from "../../base/index.ts";
 import { usePage } from "../store.ts";
-import { problemId } from "./field-problem.tsx";
+import { problemId, useIsWrong } from "./field-problem.tsx";
 import { KeyboardPicker } from "./keyboard-picker.tsx";
 import { SmallStaff, StaffPicker } from "./staff-picker.tsx";
 
 /** The melody note: typed, stepped with the arrow keys, or picked on a staff or a keyboard. */
 export function MelodyField() {
   const text = usePage((state) => state.history.present.inquiry.melodyText);
-  const isBad = usePage((state) => state.problems.some((problem) => problem.field === "melody"));
+  const isBad = useIsWrong("melody");
   const lead = usePage((state) => state.answer?.asked.question.lead);
   const keyed = (event: KeyboardEvent) => {
     const by = { ArrowUp: 1, ArrowDown: -1, PageUp: 12, PageDown: -12 }[event.key];
@@ -43,7 +43,7 @@ export function MelodyField() {
         />
         <DialogTrigger>
           <Button className="melody-open" aria-label="Pick the melody note on a staff or keyboard">
-            <SmallStaff sounding={lead} />
+            <SmallStaff sounding={isBad || text === "" ? undefined : lead} />
           </Button>
           <Popover className="pop melody-pop" placement="bottom start">
             <Dialog className="melody-dialog" aria-label="Pick the melody note">

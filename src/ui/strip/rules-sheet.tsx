@@ -34,7 +34,7 @@ const options: readonly { id: Option; name: string; meaning: string }[] = [
 ];
 
 /** How many of the rules are on, in words. */
-export function rulesInWords(rules: RuleSettings): string {
+function rulesInWords(rules: RuleSettings): string {
   const states = ruleTexts.map(({ id }) => rules[id]);
   const off = states.filter((isOn) => !isOn).length;
   return off === 0 ? `Rules: all ${states.length} on` : `Rules: ${off} of ${states.length} off`;

@@ -4,7 +4,7 @@ import { ladderSizes, type PlacedToken } from "./ladder-plan.ts";
 import type { TokenRemark } from "./token-remark.ts";
 
 /** A token's outline: trumpets slant, trombones are square, saxes are round. */
-export function tokenPath(section: SectionId, width: number): string {
+function tokenPath(section: SectionId, width: number): string {
   const height = ladderSizes.token;
   const slant = Math.min(6.7, width * 0.16);
   const round = Math.min(height / 2, width / 2);

@@ -1,7 +1,8 @@
 import { useEffect, useState } from "react";
+import type * as drawingFolder from "../../drawing/index.ts";
 
 /** The drawing folder, loaded with its music fonts. */
-export type Drawing = typeof import("../../drawing/index.ts");
+export type Drawing = typeof drawingFolder;
 
 /**
  * Loads the drawing of staves after the first paint: it and its fonts are the page's largest part.

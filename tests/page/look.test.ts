@@ -1,0 +1,127 @@
+import AxeBuilder from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterAll, describe, expect, it } from "vitest";
+import { closeBrowser, openPage } from "./open-page.ts";
+import { firstStack, partsOf, says } from "./page-parts.ts";
+
+afterAll(closeBrowser);
+
+const desk = { viewport: { width: 1440, height: 900 } };
+const sizes = [
+  ["1440 × 900", desk],
+  ["1440 × 900, dark", { ...desk, colorScheme: "dark" as const }],
+  ["1024 × 768", { viewport: { width: 1024, height: 768 } }],
+  ["820 × 1180", { viewport: { width: 820, height: 1180 } }],
+  ["390 × 844", { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }],
+  [
+    "390 × 844, dark",
+    {
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+      colorScheme: "dark" as const,
+    },
+  ],
+] as const;
+
+/** What axe finds, the map's marks left out: they are hidden from it and tested by keyboard. */
+async function faults(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).exclude(".lattice").analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+}
+
+describe.each(sizes)("at %s", (_name, visitor) => {
+  it("shows everything inside the window's width, the tokens without overlap", async () => {
+    const { page, close } = await openPage(visitor);
+    await says(partsOf(page).stack, firstStack);
+    await page.locator(".token").first().waitFor();
+    const outside = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(outside).toBeLessThanOrEqual(0);
+    const overlaps = await page.evaluate(() => {
+      const boxes = [...document.querySelectorAll(".token > path:first-of-type")].map((one) =>
+        one.getBoundingClientRect(),
+      );
+      return boxes.flatMap((a, index) =>
+        boxes
+          .slice(index + 1)
+          .filter(
+            (b) =>
+              a.left < b.right - 1 &&
+              b.left < a.right - 1 &&
+              a.top < b.bottom - 1 &&
+              b.top < a.bottom - 1,
+          ),
+      ).length;
+    });
+    expect(overlaps).toBe(0);
+    await close();
+  });
+
+  it("gives axe nothing to find", async () => {
+    const { page, close } = await openPage(visitor);
+    await says(partsOf(page).stack, firstStack);
+    await page.locator(".token").first().waitFor();
+    expect(await faults(page)).toEqual([]);
+    await close();
+  });
+});
+
+describe("the other views", () => {
+  it("give axe nothing to find: table, dialogs, a broken rule, a problem at a field", async () => {
+    const { page, close } = await openPage();
+    const parts = partsOf(page);
+    await says(parts.stack, firstStack);
+    await parts.token("tpt3").focus();
+    await page.keyboard.press("Shift+ArrowUp");
+    await page.getByTestId("broken").waitFor();
+    await parts.button("Keep this one").click();
+    await parts.button("As a table").click();
+    await parts.chord.fill("F13b");
+    await parts.problems.waitFor();
+    expect(await faults(page)).toEqual([]);
+    await parts.chord.fill("F13");
+    await parts.problems.waitFor({ state: "detached" });
+    for (const name of [/^Rules/, "Edit the players of the line-up", "Help"]) {
+      await parts.button(name).click();
+      await page.getByRole("dialog").waitFor();
+      expect(await faults(page)).toEqual([]);
+      await page.keyboard.press("Escape");
+      await page.getByRole("dialog").waitFor({ state: "detached" });
+    }
+    await close();
+  });
+
+  it("keep light or dark as chosen, whatever the system prefers", async () => {
+    const { page, close } = await openPage(desk);
+    const parts = partsOf(page);
+    await says(parts.stack, firstStack);
+    const ground = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+    const light = await ground();
+    await parts.button("Help").click();
+    await parts.choice("dark").click();
+    expect(await ground()).not.toBe(light);
+    await page.reload();
+    await says(parts.stack, firstStack);
+    expect(await ground()).not.toBe(light);
+    await close();
+  });
+
+  it("keep working with forced colours and without motion", async () => {
+    const { page, complaints, close } = await openPage({
+      ...desk,
+      forcedColors: "active",
+      reducedMotion: "reduce",
+    });
+    const parts = partsOf(page);
+    await says(parts.stack, firstStack);
+    const seconds = await page
+      .locator(".token")
+      .first()
+      .evaluate((one) => getComputedStyle(one).transitionDuration);
+    expect(Number.parseFloat(seconds)).toBe(0);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
