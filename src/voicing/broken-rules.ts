@@ -1,9 +1,16 @@
 import type { SoundingMidi } from "../base/index.ts";
 import { groupsFor, harmonyOf, type Harmony } from "./harmony.ts";
-import { isBadNinth, isBottomTooLow, isLowColour, mayPlay, widestGapOver } from "./rules.ts";
-import { assumedBassUnder, underLimit } from "./stack-costs.ts";
+import {
+  isBadNinth,
+  isBottomTooLow,
+  isLowColour,
+  isTooLowTogether,
+  mayPlay,
+  widestGapOver,
+} from "./rules.ts";
+import { assumedBassUnder } from "./stack-costs.ts";
 import { isLine, withoutOctaveAbove } from "./explain.ts";
-import { stackOf } from "./stack.ts";
+import { gapBetween, stackOf } from "./stack.ts";
 import { intervalWord, nameIn } from "./words.ts";
 import { degreeName } from "./degree-name.ts";
 import type { BrokenRule, Question, RuleId, Voicing } from "./voicing-types.ts";
@@ -118,11 +125,11 @@ function* pairsOf(
 function lowIntervals(look: Look): BrokenRule[] {
   const { stack, question, harmony } = look;
   return [...pairsOf(stack)]
-    .filter(([lower, upper]) => underLimit(lower, upper - lower) > harmony.tolerance)
+    .filter(([lower, upper]) => isTooLowTogether(lower, upper, harmony))
     .map(([lower, upper]) =>
       broken(
         "H5",
-        `${nameIn(lower, question.chord)} and ${nameIn(upper, question.chord)}, ${intervalWord(upper - lower)}, lie under the low-interval limit`,
+        `${nameIn(lower, question.chord)} and ${nameIn(upper, question.chord)}, ${intervalWord(gapBetween(lower, upper))}, lie under the low-interval limit`,
         [lower, upper],
         look,
       ),
@@ -133,7 +140,7 @@ function bottomOverBass(look: Look): BrokenRule[] {
   const { stack, question, harmony } = look;
   const bottom = stack[0];
   if (bottom === undefined || !isBottomTooLow(bottom, harmony)) return [];
-  const bass = assumedBassUnder(bottom, harmony) as SoundingMidi;
+  const bass = assumedBassUnder(bottom, harmony);
   return [
     broken(
       "H5b",

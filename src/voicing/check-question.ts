@@ -1,4 +1,4 @@
-import { fail, ok, quantity, type Result } from "../base/index.ts";
+import { fail, ok, quantity, type Result, type SoundingMidi } from "../base/index.ts";
 import type { Player } from "../band/index.ts";
 import { mayPlay } from "./rules.ts";
 import { nameIn } from "./words.ts";
@@ -35,17 +35,18 @@ export function checkPlayers(question: Question): Result<readonly Player[]> {
  * @param question - the question
  * @returns by player id; or the problem: unknown player, contradiction, out of range
  */
-export function heldPitches(question: Question): Result<ReadonlyMap<string, number | "rest">> {
-  const held = new Map<string, number | "rest">();
-  const asks: { readonly id: string; readonly at: number | "rest"; readonly why: string }[] = [
-    ...question.locks.map((lock) => ({ id: lock.playerId, at: lock.sounding, why: "fixed" })),
-  ];
+export function heldPitches(
+  question: Question,
+): Result<ReadonlyMap<string, SoundingMidi | "rest">> {
+  const held = new Map<string, SoundingMidi | "rest">();
+  const asks: { readonly id: string; readonly at: SoundingMidi | "rest"; readonly why: string }[] =
+    question.locks.map((lock) => ({ id: lock.playerId, at: lock.sounding, why: "fixed" }));
   if (question.leadPlayer !== undefined)
     asks.push({ id: question.leadPlayer, at: question.lead, why: "asked to lead" });
   if (question.octaveBelowPlayer !== undefined)
     asks.push({
       id: question.octaveBelowPlayer,
-      at: question.lead - 12,
+      at: quantity(question.lead - 12),
       why: "asked to double the lead an octave below",
     });
   for (const ask of asks) {
@@ -58,7 +59,7 @@ export function heldPitches(question: Question): Result<ReadonlyMap<string, numb
         "locks-contradict",
         `${player.name} is asked to do two things at once: free one of them.`,
       );
-    if (ask.at !== "rest" && !mayPlay(player, quantity(ask.at), question))
+    if (ask.at !== "rest" && !mayPlay(player, ask.at, question))
       return fail(
         "lock-out-of-range",
         `${player.name} is ${ask.why} on a note outside the player's range.`,
@@ -68,7 +69,11 @@ export function heldPitches(question: Question): Result<ReadonlyMap<string, numb
   return ok(held);
 }
 
-/** The problem of a melody that nobody can play. */
+/**
+ * The problem of a melody that nobody can play.
+ * @param question - the question
+ * @returns `melody-out-of-reach`
+ */
 export function outOfReach(question: Question): ReturnType<typeof fail> {
   return fail(
     "melody-out-of-reach",
@@ -76,7 +81,12 @@ export function outOfReach(question: Question): ReturnType<typeof fail> {
   );
 }
 
-/** The problem of a player fixed to a note that cannot sound here. */
+/**
+ * The problem of a player fixed to a note that cannot sound here.
+ * @param question - the question
+ * @param playerId - the player
+ * @returns `lock-not-in-chord`
+ */
 export function notInChord(question: Question, playerId: string): ReturnType<typeof fail> {
   const name = question.players.find((each) => each.id === playerId)?.name ?? playerId;
   return fail(

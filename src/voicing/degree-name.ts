@@ -1,5 +1,5 @@
 import { quantity, type SoundingMidi } from "../base/index.ts";
-import type { Chord } from "../theory/index.ts";
+import type { AboveRoot, Chord } from "../theory/index.ts";
 import { roleWord } from "./words.ts";
 
 /**
@@ -8,7 +8,7 @@ import { roleWord } from "./words.ts";
  * @param chord - the chord
  * @returns "third", "♭9"
  */
-export function degreeName(tone: number, chord: Chord): string {
+export function degreeName(tone: AboveRoot, chord: Chord): string {
   const midi = quantity<SoundingMidi>(60 + ((chord.rootPitchClass + tone) % 12));
   return roleWord(midi, chord).replace(/^the /, "");
 }

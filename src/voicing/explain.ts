@@ -16,7 +16,7 @@ import {
   underLimit,
 } from "./stack-costs.ts";
 import { doubleMinorNinth, lowIntervalCost } from "./stack-cost-table.ts";
-import { stackOf } from "./stack.ts";
+import { gapBetween, stackOf } from "./stack.ts";
 import { countWord, intervalWord, nameIn, roleWord } from "./words.ts";
 import type { Cost, CostTerm, Placement, Question, Voicing } from "./voicing-types.ts";
 
@@ -82,7 +82,7 @@ function pairTerms(
   name: (midi: SoundingMidi) => string,
   question: Question,
 ): CostTerm[] {
-  const gap = upper - lower;
+  const gap = gapBetween(lower, upper);
   const pair = `${name(lower)} and ${name(upper)}`;
   const under = underLimit(lower, gap);
   const atLead = upper === question.lead && gap === 2;
@@ -128,7 +128,7 @@ function noteTerms(
   ];
   if (isBottom) {
     const assumed = quantity<SoundingMidi>(assumedBassUnder(midi, harmony));
-    const isLow = underLimit(assumed, midi - assumed) > 0;
+    const isLow = underLimit(assumed, gapBetween(assumed, midi)) > 0;
     const why = isLow ? ", low over the bass note below it" : "";
     terms.push({
       id: "S8",

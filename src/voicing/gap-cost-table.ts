@@ -14,6 +14,7 @@ export interface GapCostRow {
 
 const source = "direction: Huron and Sellmer 1992; figures: judgement";
 
+/** Rows from the lowest register up; every note is in exactly one. */
 export const gapCosts: readonly GapCostRow[] = Object.freeze([
   //                          0  1  2  3  4  5  6  7  8  9 10 11 12 13 14 15 16 17 18 19 20
   {

@@ -1,6 +1,6 @@
-import { pitchClass } from "../base/index.ts";
+import { pitchClass, type Count, type Semitones, type SoundingMidi } from "../base/index.ts";
 import { dynamicClass } from "../band/index.ts";
-import { roleOf, type Chord } from "../theory/index.ts";
+import { roleOf, type AboveRoot, type Chord } from "../theory/index.ts";
 import { lowIntervalTolerance } from "./low-interval-table.ts";
 import { groupsUnderLead } from "./required-groups.ts";
 import type { RoleCode } from "./stack-cost-table.ts";
@@ -9,18 +9,21 @@ import type { Question } from "./voicing-types.ts";
 /** Everything about tones that costs and rules ask for, worked out once. */
 export interface Harmony {
   readonly chord: Chord;
-  readonly lead: number;
-  /** Semitones above the root that may sound. */
-  readonly ticked: ReadonlySet<number>;
-  readonly groups: readonly (readonly number[])[];
+  readonly lead: SoundingMidi;
+  /** Tones that may sound. */
+  readonly ticked: ReadonlySet<AboveRoot>;
+  /** Groups of tones of each of which one must sound, in order of need, the lead's left out. */
+  readonly groups: readonly (readonly AboveRoot[])[];
+  /** Whether the lead is itself in one of the first two groups. */
   readonly leadIsGuide: boolean;
+  /** What was decided about a clash or a tone that is off, in words. */
   readonly remarks: readonly string[];
-  /** Semitones above the root of the assumed bass. */
-  readonly bass: number;
-  readonly role: (midi: number) => RoleCode;
-  readonly aboveRoot: (midi: number) => number;
-  /** Low-interval tolerance at this dynamic. */
-  readonly tolerance: number;
+  /** The tone that a bass player is taken to sound. */
+  readonly bass: AboveRoot;
+  readonly role: (midi: SoundingMidi) => RoleCode;
+  readonly aboveRoot: (midi: SoundingMidi) => AboveRoot;
+  /** How far an interval may lie under its low-interval limit at this dynamic. */
+  readonly tolerance: Semitones;
 }
 
 /**
@@ -30,7 +33,7 @@ export interface Harmony {
  */
 export function harmonyOf(question: Question): Harmony {
   const { chord } = question;
-  const aboveRoot = (midi: number): number => pitchClass(midi - chord.rootPitchClass);
+  const aboveRoot = (midi: SoundingMidi): AboveRoot => pitchClass(midi - chord.rootPitchClass);
   const bass = pitchClass(chord.bassPitchClass - chord.rootPitchClass);
   const leadTone = aboveRoot(question.lead);
   const conflict = groupsUnderLead(chord, leadTone);
@@ -44,7 +47,7 @@ export function harmonyOf(question: Question): Harmony {
     remarks.push("A tone that usually defines this chord is off, so it is not asked for.");
   const replacesThird = conflict.added.includes(5) && conflict.removed.includes(4);
   const replacesSeventh = conflict.added.includes(9) && conflict.removed.includes(11);
-  const role = (midi: number): RoleCode => {
+  const role = (midi: SoundingMidi): RoleCode => {
     const tone = aboveRoot(midi);
     if (replacesThird && tone === 5) return "3";
     if (replacesSeventh && tone === 9) return "7";
@@ -79,8 +82,8 @@ export function harmonyOf(question: Question): Harmony {
 export function groupsFor(
   question: Question,
   harmony: Harmony,
-  notes: number,
-): readonly (readonly number[])[] {
+  notes: Count,
+): readonly (readonly AboveRoot[])[] {
   const leadTone = harmony.aboveRoot(question.lead);
   const wished = question.required.filter((tone) => tone !== leadTone).map((tone) => [tone]);
   if (!question.rules.H4) return wished;

@@ -1,14 +1,21 @@
-import { ok, pitchClass, quantity, type Result, type SoundingMidi } from "../base/index.ts";
+import {
+  ok,
+  pitchClass,
+  quantity,
+  type Count,
+  type Result,
+  type SoundingMidi,
+} from "../base/index.ts";
 import { costOfHome, costOfLevel, type Player } from "../band/index.ts";
 import { checkPlayers, heldPitches, notInChord, outOfReach } from "./check-question.ts";
 import { groupsFor, harmonyOf, type Harmony } from "./harmony.ts";
 import { cannot, type Instance } from "./instance-types.ts";
 import { addToSet } from "./stack-sets.ts";
-import { lowIntervalLimits } from "./low-interval-table.ts";
 import {
   isBadNinth,
   isBottomTooLow,
   isLowColour,
+  isTooLowTogether,
   mayPlay,
   registerCostOf,
   widestGapOver,
@@ -26,21 +33,27 @@ import {
   toneUnderLeadCost,
   underLimit,
 } from "./stack-costs.ts";
+import { gapBetween } from "./stack.ts";
 import type { Question } from "./voicing-types.ts";
 
 /** Semitones over the lead that harmony may reach when the lead need not be on top. */
 const reachAboveLead = 12;
 
-function candidatesOf(question: Question, harmony: Harmony, players: readonly Player[]): number[] {
+const below = (midi: SoundingMidi): SoundingMidi => quantity(midi - 1);
+
+function candidatesOf(
+  question: Question,
+  harmony: Harmony,
+  players: readonly Player[],
+): readonly SoundingMidi[] {
   const top = question.rules.H1 ? question.lead : question.lead + reachAboveLead;
-  const found: number[] = [];
-  for (let midi = Math.min(127, top); midi >= 0; midi--) {
-    const pitch = quantity<SoundingMidi>(midi);
+  const found: SoundingMidi[] = [];
+  for (let midi = quantity<SoundingMidi>(Math.min(127, top)); midi >= 0; midi = below(midi)) {
     const isTone = !question.rules.H2 || harmony.ticked.has(harmony.aboveRoot(midi));
     const isLow = question.rules.H9 && isLowColour(midi, harmony);
     const mayBeHere = midi === question.lead || (isTone && !isLow);
     const isUnderLead = question.rules.H7 && midi === question.lead - 1;
-    if (mayBeHere && !isUnderLead && players.some((each) => mayPlay(each, pitch, question)))
+    if (mayBeHere && !isUnderLead && players.some((each) => mayPlay(each, midi, question)))
       found.push(midi);
   }
   return found;
@@ -82,8 +95,8 @@ function compile(
   question: Question,
   harmony: Harmony,
   taking: readonly Taking[],
-  candidates: readonly number[],
-  held: ReadonlyMap<string, number | "rest">,
+  candidates: readonly SoundingMidi[],
+  held: ReadonlyMap<string, SoundingMidi | "rest">,
 ): Instance {
   const players = taking.map((each) => each.player);
   const sectionNames = [...new Set(players.map((player) => player.section))];
@@ -101,7 +114,7 @@ function compile(
     ...costs,
     heldTo: Int32Array.from(players, (player) => {
       const at = held.get(player.id);
-      return typeof at === "number" ? candidates.indexOf(at) : -1;
+      return at === undefined || at === "rest" ? -1 : candidates.indexOf(at);
     }),
     conflicts: conflictsOf(question, harmony, candidates),
     ...neighbours(question, harmony, candidates),
@@ -123,22 +136,18 @@ function compile(
 function playerCosts(
   question: Question,
   players: readonly Player[],
-  candidates: readonly number[],
+  candidates: readonly SoundingMidi[],
 ): { readonly playerCost: Int32Array; readonly lineCost: Int32Array } {
   const playerCost = new Int32Array(players.length * candidates.length);
   const lineCost = new Int32Array(playerCost.length);
   players.forEach((player, p) =>
     candidates.forEach((midi, c) => {
       const at = p * candidates.length + c;
-      const pitch = quantity<SoundingMidi>(midi);
-      const possible = mayPlay(player, pitch, question);
-      const register = possible
-        ? registerCostOf(player, pitch, question) + costOfLevel(player, pitch)
-        : 0;
-      lineCost[at] = possible ? register : cannot;
-      playerCost[at] = possible
-        ? register + (question.homes ? costOfHome(player, pitch) : 0)
-        : cannot;
+      const isPossible = mayPlay(player, midi, question);
+      const register = registerCostOf(player, midi, question) + costOfLevel(player, midi);
+      const home = question.homes ? costOfHome(player, midi) : 0;
+      lineCost[at] = isPossible ? register : cannot;
+      playerCost[at] = isPossible ? register + home : cannot;
     }),
   );
   return { playerCost, lineCost };
@@ -147,14 +156,13 @@ function playerCosts(
 function conflictsOf(
   question: Question,
   harmony: Harmony,
-  candidates: readonly number[],
+  candidates: readonly SoundingMidi[],
 ): Int32Array {
   const words = new Int32Array(2 * candidates.length);
   candidates.forEach((upper, u) =>
     candidates.forEach((lower, l) => {
       if (l <= u) return;
-      const limit = lowIntervalLimits.limits[upper - lower] ?? 0;
-      const tooLow = question.rules.H5 && lower < limit - harmony.tolerance;
+      const tooLow = question.rules.H5 && isTooLowTogether(lower, upper, harmony);
       const ninth = question.rules.H6 && isBadNinth(lower, upper, harmony);
       if (!tooLow && !ninth) return;
       addToSet(words, 2 * u, l);
@@ -167,7 +175,7 @@ function conflictsOf(
 function neighbours(
   question: Question,
   harmony: Harmony,
-  candidates: readonly number[],
+  candidates: readonly SoundingMidi[],
 ): Pick<Instance, "neighbourCost" | "lowestNeighbourCost" | "lowestNeighbourCostOfThree"> {
   const size = candidates.length;
   const table = (isLowest: boolean, notes: number): Int32Array => {
@@ -175,7 +183,7 @@ function neighbours(
     candidates.forEach((upper, u) =>
       candidates.forEach((lower, l) => {
         if (l <= u) return;
-        const gap = upper - lower;
+        const gap = gapBetween(lower, upper);
         if (question.rules.H8 && gap > widestGapOver(lower, isLowest, notes, harmony)) return;
         const atLead =
           upper === question.lead && gap === 2
@@ -194,7 +202,7 @@ function neighbours(
   };
 }
 
-function innerCostOf(midi: number, harmony: Harmony): number {
+function innerCostOf(midi: SoundingMidi, harmony: Harmony): number {
   if (midi === harmony.lead) return 0;
   return (
     anywhereCostOf(midi, harmony) +
@@ -203,7 +211,7 @@ function innerCostOf(midi: number, harmony: Harmony): number {
   );
 }
 
-function bottomOrCannot(midi: number, question: Question, harmony: Harmony): number {
+function bottomOrCannot(midi: SoundingMidi, question: Question, harmony: Harmony): number {
   if (question.rules.H4 && !question.bassSounds && harmony.aboveRoot(midi) !== harmony.bass)
     return cannot;
   if (question.rules.H5b && isBottomTooLow(midi, harmony)) return cannot;
@@ -211,9 +219,9 @@ function bottomOrCannot(midi: number, question: Question, harmony: Harmony): num
 }
 
 function byHowMany(
-  candidates: readonly number[],
+  candidates: readonly SoundingMidi[],
   players: number,
-  cost: (midi: number, already: number) => number,
+  cost: (midi: SoundingMidi, already: Count) => Count,
 ): Int32Array {
   const table = new Int32Array(candidates.length * (players + 1));
   candidates.forEach((midi, c) => {
@@ -226,7 +234,7 @@ function byHowMany(
 function groupSets(
   question: Question,
   harmony: Harmony,
-  candidates: readonly number[],
+  candidates: readonly SoundingMidi[],
   players: number,
 ): readonly Int32Array[] {
   return Array.from({ length: players + 1 }, (_, notes) => {

@@ -1,3 +1,5 @@
+import { quantity, type Semitones } from "../base/index.ts";
+
 /**
  * Lowest recommended MIDI note of the LOWER note of an interval, index = interval in semitones
  * (0 to 16; 0 and 12 carry no limit and hold 0). Guidance, not law: see `source` of each row.
@@ -21,9 +23,9 @@ export const lowIntervalLimits: LowIntervalRow = Object.freeze({
 
 /** Semitones by which the limits give way at a dynamic; judgement, after R. Hoffmann, "Low Interval Limits". */
 export const lowIntervalTolerance = Object.freeze({
-  f: 1,
-  mf: 2,
-  p: 3,
-  strict: 0,
+  f: quantity<Semitones>(1),
+  mf: quantity<Semitones>(2),
+  p: quantity<Semitones>(3),
+  strict: quantity<Semitones>(0),
   source: "direction: R. Hoffmann, Low Interval Limits (soft tolerates more); figures: judgement",
 });

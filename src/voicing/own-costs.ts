@@ -86,7 +86,9 @@ export class OwnCosts {
    * @param into - by how many of the section sound, 0 to all, `cannot` where impossible
    */
   leastApart(into: Int32Array): void {
-    let [passed, taken, next] = this.placed as [Int32Array, Int32Array, Int32Array];
+    const passed = this.placed[0]!;
+    let taken = this.placed[1]!;
+    let next = this.placed[2]!;
     this.placeNobody(passed);
     taken.fill(cannot);
     for (let j = 0; j < this.notes; j++) {

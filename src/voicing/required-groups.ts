@@ -1,14 +1,14 @@
-import { requiredGroups, type Chord } from "../theory/index.ts";
+import { requiredGroups, type AboveRoot, type Chord } from "../theory/index.ts";
 
 /** The groups of tones that must sound, after the lead has been taken into account. */
 export interface GroupsUnderLead {
   /** Semitones above the root; in order of need. Groups that the lead fills are left out. */
-  readonly groups: readonly (readonly number[])[];
+  readonly groups: readonly (readonly AboveRoot[])[];
   /** True when the lead is itself in one of the first two groups. */
   readonly leadIsGuide: boolean;
   /** Tones that the answer needs beside the ticked ones, and tones it gives up. */
-  readonly added: readonly number[];
-  readonly removed: readonly number[];
+  readonly added: readonly AboveRoot[];
+  readonly removed: readonly AboveRoot[];
   /** What was done about a clash between the lead and the chord, in words; empty when none. */
   readonly remarks: readonly string[];
 }
@@ -49,12 +49,12 @@ function replacementFor(member: number, lead: number): Replacement {
 /**
  * Answers a clash between the melody and a tone the chord needs as the trade answers it.
  * @param chord - the chord as read
- * @param lead - the melody, semitones above the root, 0 to 11
+ * @param lead - the melody as a tone above the root
  * @returns the groups that remain to be filled, with what changed and why
  * @source lead conflicts: G. Lindsay, Jazz Arranging Techniques (sixth for seventh under the root);
  *   suspended reading: common practice, no single source
  */
-export function groupsUnderLead(chord: Chord, lead: number): GroupsUnderLead {
+export function groupsUnderLead(chord: Chord, lead: AboveRoot): GroupsUnderLead {
   const groups: (readonly number[])[] = [];
   const remarks: string[] = [];
   const added: number[] = [];

@@ -1,3 +1,5 @@
+import type { Count } from "../base/index.ts";
+
 /**
  * Costs of how many players share a note. `marginal[m]` is the cost of player m + 1 on the note
  * (the first is free); past the end of a row each further player adds `then` more than the one
@@ -31,8 +33,14 @@ export const sharedInSection = Object.freeze({
   other: { marginal: [0, 2, 4], then: 2, source } satisfies SharingRow,
 });
 
-/** Cost of one more player on a note that has `already`. */
-export function marginalCost(row: SharingRow, already: number): number {
+/**
+ * Cost of one more player on a note.
+ * @param row - the table's row
+ * @param already - players there
+ * @returns what the next one costs
+ * @example marginalCost(sharedNote.other, 3) // 3
+ */
+export function marginalCost(row: SharingRow, already: Count): Count {
   const known = row.marginal[already];
   if (known !== undefined) return known;
   const last = row.marginal.length - 1;

@@ -1,4 +1,4 @@
-import type { SoundingMidi } from "../base/index.ts";
+import { quantity, type Semitones, type SoundingMidi } from "../base/index.ts";
 import type { Voicing } from "./voicing-types.ts";
 
 /**
@@ -10,4 +10,14 @@ export function stackOf(voicing: Voicing): readonly SoundingMidi[] {
   return [...new Set(voicing.placements.map((placement) => placement.sounding))].sort(
     (a, b) => a - b,
   );
+}
+
+/**
+ * How far one pitch lies above another.
+ * @param lower - the lower pitch
+ * @param upper - the upper pitch
+ * @returns semitones, negative when they are the other way round
+ */
+export function gapBetween(lower: SoundingMidi, upper: SoundingMidi): Semitones {
+  return quantity(upper - lower);
 }

@@ -15,6 +15,7 @@ export interface Voicing {
 
 /** Hard rules by their id; each can be switched off. */
 export type RuleId = "H1" | "H2" | "H3" | "H4" | "H5" | "H5b" | "H6" | "H7" | "H8" | "H9";
+/** For each rule whether it is on. */
 export type RuleSettings = Readonly<Record<RuleId, boolean>>;
 
 /** A player held to one pitch or to silence. */
@@ -62,6 +63,7 @@ export interface CostTerm {
   readonly text: string;
 }
 
+/** What a voicing costs, and of what that is made. */
 export interface Cost {
   readonly total: number;
   readonly terms: readonly CostTerm[];
@@ -104,6 +106,7 @@ export interface CellKey {
   readonly players: Count;
 }
 
+/** Which voicings count: all, those whose sections are unbroken runs, those that interlock. */
 export type LayerId = "free" | "by-section" | "crossed";
 
 /** The best voicing of one cell. */
@@ -130,6 +133,7 @@ export interface AtlasCounts {
   readonly cells: Count;
 }
 
+/** The answer to a question: the best voicing of every texture within reach. */
 export interface Atlas {
   readonly layer: LayerId;
   /** By span, then notes, then players. */
