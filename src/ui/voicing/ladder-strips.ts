@@ -33,7 +33,7 @@ const sectionNames: Readonly<Record<SectionId, string>> = {
   rhythm: "Rhythm",
 };
 const between = 5;
-const widest = 48;
+const widest = 60;
 
 /**
  * Lays the strips side by side, an instrument with three players or more twice as wide.

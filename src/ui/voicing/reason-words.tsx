@@ -15,7 +15,8 @@ export function ReasonWords({ view }: { readonly view: InView }) {
   const hidden = parts.slice(shown.length);
   return (
     <p className="reason" data-testid="reason">
-      <b className="loud">{headOf(over)}</b> <PartWords parts={shown} isDifference={over !== 0} />
+      <b className="loud">{headOf(over, view.by === "map")}</b>{" "}
+      <PartWords parts={shown} isDifference={over !== 0} />
       {hidden.length > 0 && (
         <>
           {"; "}
@@ -34,9 +35,10 @@ export function ReasonWords({ view }: { readonly view: InView }) {
   );
 }
 
-function headOf(over: number | null): string {
+function headOf(over: number | null, isBest: boolean): string {
   if (over === null) return "Not on this map; what speaks against it:";
-  if (over === 0) return "The best here; what it still costs:";
+  if (over === 0)
+    return isBest ? "The best here; what it still costs:" : "Level with the best here; its cost:";
   return `${signed(over)} ${over > 0 ? "over" : "under"} the best here:`;
 }
 

@@ -22,7 +22,8 @@ export interface Reason {
  */
 export function reasonFor(cost: Cost, best: Cost | null): Reason {
   const over = best === null ? null : cost.total - best.total;
-  const parts = best === null || over === 0 ? cost.terms : differences(cost, best);
+  const whole = cost.terms.map(({ text, value }) => ({ text, value }));
+  const parts = best === null || over === 0 ? whole : differences(cost, best);
   return { over, parts: [...parts].sort((a, b) => Math.abs(b.value) - Math.abs(a.value)) };
 }
 
