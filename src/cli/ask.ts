@@ -1,6 +1,13 @@
-import { dynamics, lineUps, type Dynamic, type PlayerLevel } from "../band/index.ts";
+import {
+  dynamics,
+  lineUps,
+  sectionOrder,
+  type Dynamic,
+  type PlayerLevel,
+  type SectionId,
+} from "../band/index.ts";
 import type { Colour } from "../theory/index.ts";
-import type { LayerId } from "../voicing/index.ts";
+import type { LayerId, SearchOptions } from "../voicing/index.ts";
 import type { Option, Request } from "./option-types.ts";
 
 const levels: readonly PlayerLevel[] = ["school", "semi-pro", "pro"];
@@ -82,6 +89,24 @@ export const layerOption: Option = {
   choices: layers,
   words: "free; by-section: sections unbroken; crossed: sections interlocked; free unless given",
 };
+
+/** Which sections must sound, and no others. */
+export const sectionsOption: Option = {
+  name: "sections",
+  kind: "list",
+  choices: sectionOrder.filter((section) => section !== "rhythm"),
+  words: "exactly these sections sound, each with a player: trumpets,saxes; any unless given",
+};
+
+/**
+ * The search asked for: layer and sections.
+ * @param request - what was asked, checked for form
+ * @returns options of the search
+ */
+export function searchIn(request: Request): SearchOptions & { readonly layer: LayerId } {
+  const sections = request["sections"] as readonly SectionId[] | undefined;
+  return { layer: layerIn(request), ...(sections === undefined ? {} : { sections }) };
+}
 
 /**
  * The layer asked for.

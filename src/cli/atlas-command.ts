@@ -1,6 +1,6 @@
 import { whyEmpty } from "../explore/index.ts";
 import { printProblem, voicingOf, type AtlasCell, type Question } from "../voicing/index.ts";
-import { layerIn, layerOption, questionOptions } from "./ask.ts";
+import { layerOption, questionOptions, searchIn, sectionsOption } from "./ask.ts";
 import { wholeAtlas } from "./chosen-cells.ts";
 import { inColumns } from "./columns.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
@@ -13,6 +13,7 @@ export const atlasCommand: Command = {
   options: [
     ...questionOptions,
     layerOption,
+    sectionsOption,
     {
       name: "problem",
       kind: "switch",
@@ -26,13 +27,14 @@ function run(request: Request): Answer {
   const asked = readQuestion(request);
   if (!asked.ok) return asked;
   const { question, data } = asked.value;
-  const layer = layerIn(request);
+  const options = searchIn(request);
+  const { layer } = options;
   const start = performance.now();
-  const atlas = wholeAtlas(question, layer);
+  const atlas = wholeAtlas(question, options);
   const ms = Math.round((performance.now() - start) * 10) / 10;
   if (!atlas.ok) return atlas;
   if (request["problem"] === true) {
-    const problem = printProblem(question, atlas.value, { layer });
+    const problem = printProblem(question, atlas.value, options);
     return problem.ok
       ? { ok: true, data: problem.value, text: () => `${JSON.stringify(problem.value)}\n` }
       : problem;
@@ -42,7 +44,7 @@ function run(request: Request): Answer {
   return {
     ok: true,
     data: {
-      question: { ...data, layer },
+      question: { ...data, ...options },
       counts,
       ms,
       cells: cells.map((cell) => cellData(cell, question)),

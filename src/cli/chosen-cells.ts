@@ -7,6 +7,7 @@ import {
   type CellKey,
   type LayerId,
   type Question,
+  type SearchOptions,
 } from "../voicing/index.ts";
 
 /** Which textures are wanted; what is left out is free. */
@@ -15,21 +16,18 @@ export interface Wanted {
   readonly notes?: Count;
   readonly players?: Count;
   readonly layer: LayerId;
+  readonly sections?: SearchOptions["sections"];
   readonly limit: Count;
 }
 
 /**
  * Searches the whole atlas.
  * @param question - the question
- * @param layer - which voicings count
- * @param mostNotes - distinct notes at most; any number unless given
+ * @param options - layer, sections that must sound, distinct notes at most
  * @returns the atlas, or the problem with the question
  */
-export function wholeAtlas(question: Question, layer: LayerId, mostNotes?: Count): Result<Atlas> {
-  const search = searchAtlas(question, {
-    layer,
-    ...(mostNotes === undefined ? {} : { mostNotes }),
-  });
+export function wholeAtlas(question: Question, options: SearchOptions): Result<Atlas> {
+  const search = searchAtlas(question, options);
   if (!search.ok) return search;
   for (;;) {
     const step = search.value.next();
@@ -46,10 +44,14 @@ export function wholeAtlas(question: Question, layer: LayerId, mostNotes?: Count
  * @returns cells, least cost first, then narrow before wide and few notes before many
  */
 export function chosenCells(question: Question, wanted: Wanted): Result<readonly AtlasCell[]> {
-  const { span, notes, players, layer, limit } = wanted;
+  const { span, notes, players, layer, sections, limit } = wanted;
+  const within = { layer, ...(sections === undefined ? {} : { sections }) };
   if (span !== undefined && notes !== undefined && players !== undefined)
-    return bestOfCell(question, { span, notes, players }, limit, { layer });
-  const atlas = wholeAtlas(question, layer, notes);
+    return bestOfCell(question, { span, notes, players }, limit, within);
+  const atlas = wholeAtlas(question, {
+    ...within,
+    ...(notes === undefined ? {} : { mostNotes: notes }),
+  });
   if (!atlas.ok) return atlas;
   const fitting = atlas.value.cells.filter(({ key }) => fits(key, wanted));
   const most = players ?? Math.max(...fitting.map(({ key }) => key.players));

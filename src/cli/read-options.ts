@@ -107,17 +107,24 @@ const pairsOf = (given: Readonly<Record<string, unknown>>): string =>
 
 function readText(option: Option, text: string): Result<Value> {
   const given = text.trim();
-  if (option.kind === "list")
-    return ok(given === "" ? [] : given.split(",").map((word) => word.trim()));
+  if (option.kind === "list") return readList(option, given);
   if (option.kind === "whole" || option.kind === "number") return readNumber(option, given);
-  if (option.choices !== undefined && !option.choices.includes(given))
-    return fail(
-      "option-value",
-      `--${option.name} is one of ${option.choices.join(", ")}, not "${given}".`,
-      { suggestions: option.choices.slice(0, 3) },
-    );
-  return ok(given);
+  return isChoice(option, given) ? ok(given) : notAChoice(option, given);
 }
+
+function readList(option: Option, given: string): Result<Value> {
+  const words = given === "" ? [] : given.split(",").map((word) => word.trim());
+  const wrong = words.find((word) => !isChoice(option, word));
+  return wrong === undefined ? ok(words) : notAChoice(option, wrong);
+}
+
+const isChoice = ({ choices }: Option, word: string): boolean =>
+  choices === undefined || choices.includes(word);
+
+const notAChoice = ({ name, choices = [] }: Option, word: string): Result<Value> =>
+  fail("option-value", `--${name} is one of ${choices.join(", ")}, not "${word}".`, {
+    suggestions: choices.slice(0, 3),
+  });
 
 function readNumber(option: Option, given: string): Result<Value> {
   const pattern = option.kind === "whole" ? /^\d{1,9}$/ : /^\d{1,9}(\.\d+)?$/;

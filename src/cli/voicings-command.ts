@@ -7,7 +7,7 @@ import {
   type Question,
   type RuleId,
 } from "../voicing/index.ts";
-import { layerIn, layerOption, questionOptions } from "./ask.ts";
+import { layerOption, questionOptions, searchIn, sectionsOption } from "./ask.ts";
 import { chosenCells } from "./chosen-cells.ts";
 import { inColumns } from "./columns.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
@@ -26,6 +26,7 @@ export const voicingsCommand: Command = {
     { name: "notes", kind: "whole", words: "distinct notes; any number unless given" },
     { name: "players", kind: "whole", words: "sounding players; as many as can unless given" },
     layerOption,
+    sectionsOption,
     { name: "limit", kind: "whole", words: `voicings at most; ${defaultLimit} unless given` },
   ],
   run,
@@ -35,12 +36,13 @@ function run(request: Request): Answer {
   const asked = readQuestion(request);
   if (!asked.ok) return asked;
   const { question, data } = asked.value;
-  const layer = layerIn(request);
+  const options = searchIn(request);
+  const { layer } = options;
   const cells = chosenCells(question, {
     ...numberIn(request, "span"),
     ...numberIn(request, "notes"),
     ...numberIn(request, "players"),
-    layer,
+    ...options,
     limit: (request["limit"] ?? defaultLimit) as number,
   });
   if (!cells.ok) return cells;
@@ -50,7 +52,7 @@ function run(request: Request): Answer {
   return {
     ok: true,
     data: {
-      question: { ...data, layer },
+      question: { ...data, ...options },
       voicings: reports.map((report) => voicingData(report, question)),
       ...(reports.length === 0 ? { emptiedBy } : {}),
     },

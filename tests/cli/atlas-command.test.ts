@@ -49,6 +49,16 @@ describe("atlas", () => {
     expect(problem.cells.map(({ claimed }) => claimed.cost)).toEqual(cells.map(({ cost }) => cost));
   });
 
+  it("lets exactly the sections asked for sound, and refuses what is no section", async () => {
+    const { cells } = (await answerTo("atlas", ...flags, "--sections", "saxes")) as AtlasAnswer;
+    expect(cells.length).toBeGreaterThan(0);
+    for (const { voicing } of cells)
+      expect(Object.keys(voicing).every((id) => /^(alto|tenor|bari)/.test(id))).toBe(true);
+    const { errors, code } = await run(["atlas", ...flags, "--sections", "strings"]);
+    expect(code).toBe(2);
+    expect(errors).toContain("--sections is one of trumpets, trombones, saxes");
+  });
+
   it("prints one texture a line for people", async () => {
     const { output } = await run(["atlas", ...flags]);
     expect(output).toMatch(/^\d+ textures from \d+ stacks/);
