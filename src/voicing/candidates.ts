@@ -18,6 +18,8 @@ import type { AtlasCell, Question } from "./voicing-types.ts";
 
 /** Multiplies a bound so that the index of its stack, which is smaller, can be added. */
 const indexScale = 4194304;
+/** Keeps bounds above 0: a doubled lead earns a little. */
+const boundShift = 65536;
 
 /** A cell of the atlas that is worth opening. */
 interface WishedCell {
@@ -45,6 +47,8 @@ interface Work {
   readonly rows: CandidateRows;
   /** Span and notes of groups that hold no stack, as one number. */
   readonly empty: Set<number>;
+  /** Listers by the numbers of notes they list, as one number. */
+  readonly listers: Map<number, StackLister>;
 }
 
 /**
@@ -70,6 +74,7 @@ export function voicingCandidates(question: Question, wish: CandidateWish): Resu
     stack: new Int32Array(instance.players.length + 1),
     rows: new CandidateRows(question, instance),
     empty: new Set(),
+    listers: new Map(),
   };
   openCells(work, wishedCells(work));
   return ok(work.rows.finish());
@@ -117,14 +122,18 @@ function openBatch(work: Work, batch: readonly WishedCell[]): number {
   return opened;
 }
 
+function listerFor({ instance, listers }: Work, least: number, most: number): StackLister {
+  const key = 64 * least + most;
+  const found = listers.get(key) ?? new StackLister(instance, instance.playerCost, { least, most });
+  listers.set(key, found);
+  return found;
+}
+
 /** Opens the cells of one span; returns how many hold a voicing. */
 function openSpan(work: Work, span: number, cells: readonly WishedCell[]): number {
-  const { instance, spans, empty } = work;
+  const { spans, empty } = work;
   const notes = cells.map((cell) => cell.notes);
-  const lister = new StackLister(instance, instance.playerCost, {
-    least: Math.min(...notes),
-    most: Math.max(...notes),
-  });
+  const lister = listerFor(work, Math.min(...notes), Math.max(...notes));
   const keeping = cells.map((cell) => ({ cell, kept: [] as Kept[] }));
   const ofNotes = (count: number): typeof keeping =>
     keeping.filter(({ cell }) => cell.notes === count);
@@ -143,7 +152,7 @@ function openSpan(work: Work, span: number, cells: readonly WishedCell[]): numbe
     for (const count of new Set(notes)) keep(count);
   }
   for (const count of new Set(notes)) if (!filled.has(count)) empty.add(64 * span + count);
-  for (const { cell, kept } of keeping) addRows(work, cell, kept);
+  addRows(work, keeping);
   return keeping.filter(({ kept }) => kept.length > 0).length;
 }
 
@@ -160,7 +169,7 @@ function keepBest(work: Work, pool: StackPool, notes: number, into: Keeping): vo
   const mayEnter = (at: number, more: number): boolean =>
     into.some(({ cell, kept }) => {
       const bound = pool.bounds[at * counts + cell.players]!;
-      return bound !== cannot && (kept.length < room || bound + more <= kept[room - 1]!.value);
+      return bound !== cannot && (kept.length < room || bound + more <= kept[0]!.value);
     });
   for (const at of likelyFirst(pool, counts, first)) {
     if (!mayEnter(at, 0)) continue;
@@ -181,7 +190,7 @@ function keepBest(work: Work, pool: StackPool, notes: number, into: Keeping): vo
 function likelyFirst(pool: StackPool, counts: number, players: number): Float64Array {
   const order = new Float64Array(pool.count);
   for (let at = 0; at < pool.count; at++)
-    order[at] = pool.bounds[at * counts + players]! * indexScale + at;
+    order[at] = (pool.bounds[at * counts + players]! + boundShift) * indexScale + at;
   order.sort();
   for (let n = 0; n < order.length; n++) order[n] = order[n]! % indexScale;
   return order;
@@ -196,21 +205,40 @@ function insert(into: Kept[], room: number, found: Kept): void {
   if (into.length > room) into.pop();
 }
 
-/** Enters the stacks of a cell with their cheapest assignments. */
-function addRows(work: Work, cell: WishedCell, kept: readonly Kept[]): void {
-  const { assigner, variants, stack, rows, wish } = work;
-  const { notes, players, texture } = cell;
-  const best = Math.floor((kept[0]?.value ?? 0) / chairScale);
-  for (const { value, high, low } of kept) {
-    readStack(high, low, stack);
-    const asked = { stack, notes, limits: freeAssignment };
-    const places = assigner.placesFor(asked, [players]).get(players);
-    if (!places) throw new RangeError("a stack of the cell has no assignment");
-    const over = Math.floor(value / chairScale) - best;
-    rows.add(stack, places, over, texture);
-    const others = variants.of({ stack, notes, places }, wish.assignmentsOfStack - 1);
-    for (const other of others) rows.add(stack, other.places, over + other.more, texture);
+/** Enters the stacks of cells with their cheapest assignments; each stack is assigned once. */
+function addRows(work: Work, keeping: Keeping): void {
+  const { assigner, stack } = work;
+  const byStack = new Map<string, { readonly cell: WishedCell; readonly over: number }[]>();
+  const sets = new Map<string, readonly [SetWord, SetWord]>();
+  for (const { cell, kept } of keeping) {
+    const best = Math.floor((kept[0]?.value ?? 0) / chairScale);
+    for (const { value, high, low } of kept) {
+      const key = `${high} ${low}`;
+      const over = Math.floor(value / chairScale) - best;
+      byStack.set(key, [...(byStack.get(key) ?? []), { cell, over }]);
+      sets.set(key, [high, low]);
+    }
   }
+  for (const [key, uses] of byStack) {
+    const [high, low] = sets.get(key)!;
+    const notes = readStack(high, low, stack);
+    const wanted = uses.map(({ cell }) => cell.players).sort((a, b) => a - b);
+    const places = assigner.placesFor({ stack, notes, limits: freeAssignment }, wanted);
+    for (const { cell, over } of uses) addStack(work, cell, over, places.get(cell.players));
+  }
+}
+
+function addStack(
+  work: Work,
+  { notes, texture }: WishedCell,
+  over: number,
+  places: Int32Array | undefined,
+): void {
+  const { rows, stack, variants, wish } = work;
+  if (!places) throw new RangeError("a stack of the cell has no assignment");
+  rows.add(stack, places, over, texture);
+  for (const other of variants.of({ stack, notes, places }, wish.assignmentsOfStack - 1))
+    rows.add(stack, other.places, over + other.more, texture);
 }
 
 /**

@@ -1,0 +1,29 @@
+import type { InstrumentId } from "../band/index.ts";
+
+/**
+ * How long a player goes on without a breath, in seconds at f; and how much silence is a breath.
+ * Source: judgement, to be reviewed by a band director; low brass and flute need most air.
+ */
+export const breathTable = Object.freeze({
+  /** Silence that lets a player breathe. */
+  breathSeconds: 0.25,
+  longestSeconds: Object.freeze<Record<InstrumentId, number>>({
+    trumpet: 9,
+    flugelhorn: 9,
+    trombone: 8,
+    "bass-trombone": 6,
+    horn: 9,
+    tuba: 5,
+    "soprano-sax": 11,
+    "alto-sax": 10,
+    "tenor-sax": 9,
+    "baritone-sax": 7,
+    flute: 7,
+    clarinet: 11,
+    "bass-clarinet": 8,
+    piano: Infinity,
+    "double-bass": Infinity,
+  }),
+  /** Share of the players that may breathe at one moment. */
+  mostAtOnce: 0.25,
+});
