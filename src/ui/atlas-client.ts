@@ -1,11 +1,6 @@
-import type {
-  AtlasCell,
-  AtlasCounts,
-  CellKey,
-  LayerId,
-  Question,
-  RuleId,
-} from "../voicing/index.ts";
+import type { AtlasCell, AtlasCounts, CellKey, Question, RuleId } from "../voicing/index.ts";
+import type { Unwritten } from "../explore/index.ts";
+import type { ShownLayer } from "./state/page-state.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
 
 /** What a running search tells. */
@@ -23,7 +18,7 @@ export interface SearchListener {
 
 /** The page's side of its worker. A new search ends the one before it. */
 export interface AtlasClient {
-  readonly search: (question: Question, layer: LayerId, listener: SearchListener) => void;
+  readonly search: (question: Question, layer: ShownLayer, listener: SearchListener) => void;
   readonly stopSearch: () => void;
   readonly stopShading: () => void;
   readonly shade: (
@@ -35,14 +30,19 @@ export interface AtlasClient {
   readonly nextFew: (
     question: Question,
     key: CellKey,
-    layer: LayerId,
+    layer: ShownLayer,
     count: number,
   ) => Promise<readonly AtlasCell[]>;
   readonly whyEmpty: (
     question: Question,
     key: CellKey,
-    layer: LayerId,
+    layer: ShownLayer,
   ) => Promise<readonly RuleId[]>;
+  readonly unwritten: (
+    question: Question,
+    cells: readonly AtlasCell[],
+    count: number,
+  ) => Promise<readonly Unwritten[]>;
 }
 
 type Heard = (reply: SearchReply) => void;
@@ -144,6 +144,10 @@ export function startAtlasClient(): AtlasClient {
     whyEmpty: (question, key, layer) =>
       once(line, { kind: "why-empty", question, key, layer }, (reply) =>
         reply.kind === "why-empty" ? reply.rules : undefined,
+      ),
+    unwritten: (question, cells, count) =>
+      once(line, { kind: "unwritten", question, cells, count }, (reply) =>
+        reply.kind === "unwritten" ? reply.found : undefined,
       ),
   };
 }

@@ -1,7 +1,14 @@
 /// <reference lib="webworker" />
 import { metrics } from "../metrics/index.ts";
-import { bestOfCell, searchSteps, voicingOfCell } from "../explore/index.ts";
-import type { LayerId, Question } from "../voicing/index.ts";
+import {
+  bestOfCell,
+  referencePoints,
+  searchSteps,
+  unwritten,
+  voicingOfCell,
+} from "../explore/index.ts";
+import type { Question } from "../voicing/index.ts";
+import type { ShownLayer } from "./state/page-state.ts";
 import { rulesThatEmpty } from "./state/rules-that-empty.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
 
@@ -26,9 +33,14 @@ function tell(reply: SearchReply): void {
   postMessage(reply);
 }
 
-async function search(id: number, question: Question, layer: LayerId): Promise<void> {
+/** Options of the search for the sections of a layer. */
+function within({ sections }: ShownLayer) {
+  return sections === null ? {} : { sections };
+}
+
+async function search(id: number, question: Question, layer: ShownLayer): Promise<void> {
   if (id <= calledOff.search) return;
-  const steps = searchSteps(question, layer);
+  const steps = searchSteps(question, layer.layer, within(layer));
   for (;;) {
     const step = steps.next();
     if (step.done === true) {
@@ -73,12 +85,19 @@ async function answer(request: SearchRequest): Promise<void> {
       return shade(request);
     case "next-few": {
       const { id, question, key, layer, count } = request;
-      return tell({ kind: "next-few", id, cells: bestOfCell(question, key, layer, count) });
+      const cells = bestOfCell(question, key, layer.layer, count, within(layer));
+      return tell({ kind: "next-few", id, cells });
     }
     case "why-empty": {
       const { id, question, key, layer } = request;
-      const isOpen = (asked: Question) => bestOfCell(asked, key, layer, 1).length > 0;
+      const isOpen = (asked: Question) =>
+        bestOfCell(asked, key, layer.layer, 1, within(layer)).length > 0;
       return tell({ kind: "why-empty", id, rules: rulesThatEmpty(question, isOpen) });
+    }
+    case "unwritten": {
+      const { id, question, cells, count } = request;
+      const found = unwritten(question, cells, referencePoints(question), count);
+      return tell({ kind: "unwritten", id, found });
     }
     case "stop":
       calledOff[request.of] = request.upTo;

@@ -1,11 +1,6 @@
-import type {
-  AtlasCell,
-  AtlasCounts,
-  CellKey,
-  LayerId,
-  Question,
-  RuleId,
-} from "../voicing/index.ts";
+import type { AtlasCell, AtlasCounts, CellKey, Question, RuleId } from "../voicing/index.ts";
+import type { Unwritten } from "../explore/index.ts";
+import type { ShownLayer } from "./state/page-state.ts";
 
 /** What the page asks of its worker. Numbers rise from request to request. */
 export type SearchRequest =
@@ -13,7 +8,7 @@ export type SearchRequest =
       readonly kind: "search";
       readonly id: number;
       readonly question: Question;
-      readonly layer: LayerId;
+      readonly layer: ShownLayer;
     }
   | {
       readonly kind: "shade";
@@ -27,7 +22,7 @@ export type SearchRequest =
       readonly id: number;
       readonly question: Question;
       readonly key: CellKey;
-      readonly layer: LayerId;
+      readonly layer: ShownLayer;
       readonly count: number;
     }
   | {
@@ -35,7 +30,14 @@ export type SearchRequest =
       readonly id: number;
       readonly question: Question;
       readonly key: CellKey;
-      readonly layer: LayerId;
+      readonly layer: ShownLayer;
+    }
+  | {
+      readonly kind: "unwritten";
+      readonly id: number;
+      readonly question: Question;
+      readonly cells: readonly AtlasCell[];
+      readonly count: number;
     }
   /** Ends every search (every shading) numbered `upTo` or lower. */
   | { readonly kind: "stop"; readonly of: "search" | "shade"; readonly upTo: number };
@@ -76,4 +78,5 @@ export type SearchReply =
       /** A smallest set of rules that, lifted together, opens the place; empty when none does. */
       readonly rules: readonly RuleId[];
     }
+  | { readonly kind: "unwritten"; readonly id: number; readonly found: readonly Unwritten[] }
   | { readonly kind: "failed"; readonly id: number; readonly message: string };

@@ -20,6 +20,7 @@ export const page = createStore<PageState>()(() => ({
   shading: { metricId: "interleaving", byPlace: new Map() },
   emptyPlace: null,
   nextFew: null,
+  unwritten: null,
   hovered: null,
   selectedPlayer: null,
   pointed: null,

@@ -30,7 +30,9 @@ describe("the map", () => {
     const hatch = page.locator('rect[fill="url(#hatch)"]').first();
     await hatch.click();
     const words = page.locator(".empty-words");
-    await words.getByText(/Two rules empty it/).waitFor();
+    await words
+      .getByText(/Two rules empty it: .*Lowest note over the bass.*Clear foundation/)
+      .waitFor();
     await says(parts.stack, firstStack);
     await words.getByRole("button", { name: "Lift the two rules" }).click();
     await parts.button(/2 of \d+ off/).waitFor();

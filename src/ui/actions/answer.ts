@@ -1,6 +1,6 @@
+import type { SectionId } from "../../band/index.ts";
 import { readInquiry, referencePoints } from "../../explore/index.ts";
-import type { LayerId } from "../../voicing/index.ts";
-import type { Answer, Asked, LayerMap } from "../state/page-state.ts";
+import type { Answer, Asked, LayerMap, ShownLayer } from "../state/page-state.ts";
 import { viewOf } from "../state/view-of.ts";
 import { page, session } from "../store.ts";
 import { namerOf } from "../words/pitch-names.ts";
@@ -11,11 +11,24 @@ import { shadeMap } from "./shade.ts";
 /** A search that takes longer shows its progress, ms. */
 const patienceMs = 300;
 
+/** The best there is, whoever sounds. */
+const freeLayer: ShownLayer = { layer: "free", sections: null };
+
+const isFree = ({ layer, sections }: ShownLayer): boolean => layer === "free" && sections === null;
+
+/** The layer in view; a section that left the line-up is not waited for. */
+function shownLayer(): ShownLayer {
+  const { layer, sections, inquiry } = session();
+  const has = (section: SectionId) => inquiry.players.some((each) => each.section === section);
+  return { layer, sections: sections?.every(has) === true ? sections : null };
+}
+
 let slowTimer: ReturnType<typeof setTimeout> | undefined;
 
 /** Reads the question as it stands; searches when it can be read, else says what is wrong. */
 export function answerQuestion(): void {
-  const { inquiry, layer } = session();
+  const { inquiry } = session();
+  const layer = shownLayer();
   const reading = readInquiry(inquiry);
   callOff();
   if (!reading.ok) {
@@ -30,8 +43,8 @@ export function answerQuestion(): void {
     remarks: reading.remarks,
     nameOf: namerOf(reading.question.chord),
   };
-  searchLayer(asked, "free", undefined, (free) => {
-    if (layer === "free") settle(asked, free, free);
+  searchLayer(asked, freeLayer, undefined, (free) => {
+    if (isFree(layer)) settle(asked, free, free);
     else searchLayer(asked, layer, free, (map) => settle(asked, free, map));
   });
 }
@@ -39,11 +52,11 @@ export function answerQuestion(): void {
 /** Searches another layer of the question that is answered already. */
 export function answerLayer(): void {
   const { answer } = page.getState();
-  const { layer } = session();
+  const layer = shownLayer();
   callOff();
   if (answer === null || !answer.free.isWhole) return answerQuestion();
   const { asked, free } = answer;
-  if (layer === "free") return settle(asked, free, free);
+  if (isFree(layer)) return settle(asked, free, free);
   searchLayer(asked, layer, free, (map) => settle(asked, free, map));
 }
 
@@ -68,12 +81,12 @@ function callOff(): void {
 
 function searchLayer(
   asked: Asked,
-  layer: LayerId,
+  layer: ShownLayer,
   free: LayerMap | undefined,
   whole: (map: LayerMap) => void,
 ): void {
   page.setState({
-    searching: { asked, layer, cells: [], groupsDone: 0, groups: 0, isSlow: false },
+    searching: { asked, cells: [], groupsDone: 0, groups: 0, isSlow: false },
   });
   slowTimer = setTimeout(() => {
     const { searching } = page.getState();
@@ -91,7 +104,7 @@ function searchLayer(
     done(cells, _counts, emptiedBy) {
       clearTimeout(slowTimer);
       page.setState({ searching: null });
-      whole({ layer, cells, isWhole: true, emptiedBy });
+      whole({ ...layer, cells, isWhole: true, emptiedBy });
     },
     failed(message) {
       clearTimeout(slowTimer);
@@ -101,10 +114,10 @@ function searchLayer(
 }
 
 /** Shows the cells found so far of a search that takes its time. */
-function showPartly(asked: Asked, layer: LayerId, free: LayerMap | undefined): void {
+function showPartly(asked: Asked, layer: ShownLayer, free: LayerMap | undefined): void {
   const { searching, answer } = page.getState();
   if (searching === null || searching.cells.length === 0) return;
-  const map: LayerMap = { layer, cells: searching.cells, isWhole: false, emptiedBy: [] };
+  const map: LayerMap = { ...layer, cells: searching.cells, isWhole: false, emptiedBy: [] };
   const isSame = answer?.asked === asked;
   show({
     asked,

@@ -115,7 +115,7 @@ export function findNextFew(count = 6): void {
   if (answer === null || view === null) return;
   const key = view.report.cell;
   void atlasLink()
-    .nextFew(answer.asked.question, key, answer.map.layer, count)
+    .nextFew(answer.asked.question, key, answer.map, count)
     .then((cells) => page.setState({ nextFew: { key, cells } }));
 }
 

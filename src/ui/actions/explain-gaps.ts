@@ -1,5 +1,6 @@
 import { ruleTexts } from "../../explore/index.ts";
 import type { CellKey, Question, RuleId } from "../../voicing/index.ts";
+import { tickedSpans } from "../map/map-places.ts";
 import { gapsOf } from "../map/map-plan.ts";
 import { page } from "../store.ts";
 import { listed } from "../words/counts.ts";
@@ -17,7 +18,7 @@ export async function explainGaps(): Promise<void> {
   for (const gap of gapsOf(map.cells.map((cell) => cell.key.span))) {
     const rules = new Set<RuleId>();
     for (const key of keysIn(gap, asked.question)) {
-      const found = await atlasLink().whyEmpty(asked.question, key, map.layer);
+      const found = await atlasLink().whyEmpty(asked.question, key, map);
       for (const rule of found) rules.add(rule);
       if (page.getState().answer?.map !== map) return;
     }
@@ -27,19 +28,16 @@ export async function explainGaps(): Promise<void> {
   if (now?.map === map) page.setState({ answer: { ...now, gapWords: words } });
 }
 
-/** A few places in a gap whose lowest note is ticked: the others need no reason. */
+/** A few places in a gap whose lowest note is ticked. */
 function keysIn(
   gap: { readonly from: number; readonly to: number },
   question: Question,
-): CellKey[] {
-  const { chord, lead, ticked, players } = question;
-  const spans: number[] = [];
-  for (let span = gap.from; span <= gap.to; span += 1) {
-    const above = (((lead - span - chord.rootPitchClass) % 12) + 12) % 12;
-    if (ticked.includes(above)) spans.push(span);
-  }
-  const notes = Math.min(6, players.length);
-  return spans.slice(0, mostAsked).map((span) => ({ span, notes, players: players.length }));
+): readonly CellKey[] {
+  const players = question.players.length;
+  const notes = Math.min(6, players);
+  return tickedSpans(gap, question)
+    .slice(0, mostAsked)
+    .map((span) => ({ span, notes, players }));
 }
 
 function gapWords(rules: readonly RuleId[]): string {

@@ -56,6 +56,6 @@ function arrive(before: Session, change: () => void): void {
   change();
   const after = session();
   if (after.inquiry !== before.inquiry) answerQuestion();
-  else if (after.layer !== before.layer) answerLayer();
+  else if (after.layer !== before.layer || after.sections !== before.sections) answerLayer();
   else refreshView();
 }

@@ -1,3 +1,4 @@
+import type { SectionId } from "../../band/index.ts";
 import type { AtlasCell, CellKey, LayerId } from "../../voicing/index.ts";
 import { cellAt, cellWithPlayers, neighbourCell, type Direction } from "../state/places.ts";
 import { page, session } from "../store.ts";
@@ -48,7 +49,7 @@ export function goToEmpty(key: CellKey): void {
   if (answer === null || cellAt(answer.map.cells, key) !== undefined) return;
   page.setState({ emptyPlace: { key, rules: null } });
   void atlasLink()
-    .whyEmpty(answer.asked.question, key, answer.map.layer)
+    .whyEmpty(answer.asked.question, key, answer.map)
     .then((rules) => {
       const { emptyPlace } = page.getState();
       if (emptyPlace?.key === key) page.setState({ emptyPlace: { key, rules } });
@@ -61,6 +62,12 @@ export function goToLayer(layer: LayerId): void {
   if (now.layer === layer) return;
   page.setState({ emptyPlace: null, nextFew: null });
   wander({ ...now, layer, made: null });
+}
+
+/** Shows the textures in which exactly these sections sound; null for any. */
+export function goToSections(sections: readonly SectionId[] | null): void {
+  page.setState({ emptyPlace: null, nextFew: null });
+  wander({ ...session(), sections, made: null });
 }
 
 /** Searches the layer in view again after it was stopped. */

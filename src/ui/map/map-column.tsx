@@ -12,7 +12,9 @@ import { MapTable } from "./map-table.tsx";
 import { MapView, placeText } from "./map-view.tsx";
 import { PlayersRow } from "./players-row.tsx";
 import { ProgressOrRamp } from "./search-progress.tsx";
+import { SectionsPick } from "./sections-pick.tsx";
 import { ShadePick } from "./shade-pick.tsx";
+import { UnwrittenWalk } from "./unwritten-walk.tsx";
 
 const smallScreen = "(max-width: 767px)";
 
@@ -51,6 +53,7 @@ export function MapColumn() {
       </div>
       <div className="row map-layer">
         <LayerChoice />
+        <SectionsPick />
         <ShadePick />
       </div>
       <ProgressOrRamp />
@@ -65,6 +68,7 @@ export function MapColumn() {
       <EmptyMapWords />
       <EmptyPlaceWords />
       <PlayersRow />
+      <UnwrittenWalk />
     </section>
   );
 }

@@ -1,5 +1,5 @@
 import type { ReferencePoint } from "../../explore/index.ts";
-import type { AtlasCell } from "../../voicing/index.ts";
+import type { AtlasCell, Question } from "../../voicing/index.ts";
 
 /** A place that has textures, but none with as many players as are looked at. */
 export interface OtherCount {
@@ -74,4 +74,21 @@ export function referencePlaces(references: readonly ReferencePoint[]): readonly
     counts.set(place, order + 1);
     return { point, order };
   });
+}
+
+/**
+ * Spans of a gap whose lowest note is a ticked tone: the only ones that need a reason.
+ * @param gap - lowest and highest span of the gap, semitones
+ * @param question - chord, lead and ticked tones
+ * @returns the spans, rising
+ */
+export function tickedSpans(
+  gap: { readonly from: number; readonly to: number },
+  question: Pick<Question, "chord" | "lead" | "ticked">,
+): readonly number[] {
+  const { chord, lead, ticked } = question;
+  const spans = Array.from({ length: gap.to - gap.from + 1 }, (_, index) => gap.from + index);
+  return spans.filter((span) =>
+    ticked.includes((((lead - span - chord.rootPitchClass) % 12) + 12) % 12),
+  );
 }

@@ -1,5 +1,5 @@
 import { useMemo, type KeyboardEvent, type PointerEvent } from "react";
-import type { AtlasCell, CellKey } from "../../voicing/index.ts";
+import type { AtlasCell, CellKey, Question } from "../../voicing/index.ts";
 import { showReference } from "../actions/edit.ts";
 import { hearView } from "../actions/hear.ts";
 import { placeSpoken } from "../actions/place-spoken.ts";
@@ -9,10 +9,10 @@ import { cellAt, isSamePlace, type Direction } from "../state/places.ts";
 import { page, usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
 import { spanText } from "../words/interval-words.ts";
-import type { MapPlan } from "./map-plan.ts";
+import type { MapGap, MapPlan } from "./map-plan.ts";
 import { MapAxes, mapRoom } from "./map-axes.tsx";
 import { MapMarks, MapReferences } from "./map-marks.tsx";
-import { placesAround, referencePlaces } from "./map-places.ts";
+import { placesAround, referencePlaces, tickedSpans } from "./map-places.ts";
 
 const arrows: Readonly<Record<string, Direction>> = {
   ArrowLeft: "narrower",
@@ -53,7 +53,7 @@ export function MapView(props: {
       tabIndex={0}
       data-testid="map"
       onKeyDown={keyed}
-      onPointerMove={(event) => hover(placeUnder(event, plan, players))}
+      onPointerMove={(event) => hover(placeUnder(event, plan, players, answer.asked.question))}
       onPointerLeave={() => hover(null)}
       onClick={(event) => press(event, answer, plan, players)}
     >
@@ -115,6 +115,7 @@ function placeUnder(
   event: { clientX: number; clientY: number; currentTarget: SVGSVGElement },
   plan: MapPlan,
   players: number,
+  question: Question,
 ): CellKey | null {
   const box = event.currentTarget.getBoundingClientRect();
   const x = event.clientX - box.left;
@@ -128,8 +129,13 @@ function placeUnder(
   });
   if (notes === undefined) return null;
   if (span !== undefined) return { span, notes, players };
-  if (gap !== undefined) return { span: Math.round((gap.from + gap.to) / 2), notes, players };
-  return null;
+  return gap === undefined ? null : { span: gapSpan(gap, question), notes, players };
+}
+
+/** The span that a press on a gap means: the middle one of those with a ticked lowest note. */
+function gapSpan(gap: MapGap, question: Question): number {
+  const spans = tickedSpans(gap, question);
+  return spans[Math.floor(spans.length / 2)] ?? Math.round((gap.from + gap.to) / 2);
 }
 
 function press(
@@ -144,7 +150,7 @@ function press(
     showReference(point);
     return hearView();
   }
-  const key = placeUnder(event, plan, players);
+  const key = placeUnder(event, plan, players, answer.asked.question);
   if (key === null) return;
   const cell = cellAt(answer.map.cells, key) ?? nearestCount(answer.map.cells, key);
   if (cell === undefined) return goToEmpty(key);

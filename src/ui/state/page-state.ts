@@ -13,6 +13,7 @@ import type {
   RuleId,
   Voicing,
 } from "../../voicing/index.ts";
+import type { SectionId } from "../../band/index.ts";
 import type { SoundingMidi } from "../../base/index.ts";
 import type { Shade } from "../search-messages.ts";
 import type { Namer } from "../words/pitch-names.ts";
@@ -27,9 +28,15 @@ export interface Asked {
   readonly nameOf: Namer;
 }
 
-/** One layer of the map of one question. */
-export interface LayerMap {
+/** Which version of every texture a map shows. */
+export interface ShownLayer {
   readonly layer: LayerId;
+  /** Sections that sound, each with a player; null when any may. */
+  readonly sections: readonly SectionId[] | null;
+}
+
+/** One layer of the map of one question. */
+export interface LayerMap extends ShownLayer {
   readonly cells: readonly AtlasCell[];
   readonly isWhole: boolean;
   /** Rules that, lifted one at a time, would give some cell; only for an empty map. */
@@ -52,7 +59,6 @@ export interface Answer {
 /** A search that is going on. */
 export interface Searching {
   readonly asked: Asked;
-  readonly layer: LayerId;
   readonly cells: readonly AtlasCell[];
   readonly groupsDone: number;
   readonly groups: number;
@@ -102,6 +108,12 @@ export interface NextFew {
   readonly cells: readonly AtlasCell[];
 }
 
+/** A texture shown because it is far from the book, with the reason. */
+export interface ShownUnwritten {
+  readonly key: CellKey;
+  readonly reason: string;
+}
+
 export type Theme = "system" | "light" | "dark";
 
 /** Everything the page shows, except what a component keeps for itself (open menus, focus). */
@@ -120,6 +132,7 @@ export interface PageState {
   readonly shading: Shading;
   readonly emptyPlace: EmptyPlace | null;
   readonly nextFew: NextFew | null;
+  readonly unwritten: ShownUnwritten | "looking" | null;
   /** Place under the pointer on the map. */
   readonly hovered: CellKey | null;
   readonly selectedPlayer: string | null;

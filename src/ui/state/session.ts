@@ -1,3 +1,4 @@
+import type { SectionId } from "../../band/index.ts";
 import type { Inquiry } from "../../explore/index.ts";
 import type { CellKey, LayerId } from "../../voicing/index.ts";
 
@@ -32,6 +33,8 @@ export interface Kept {
 export interface Session {
   readonly inquiry: Inquiry;
   readonly layer: LayerId;
+  /** Sections that sound, each with a player; null when any may. */
+  readonly sections: readonly SectionId[] | null;
   /** The place on the map the user went to. */
   readonly place: CellKey;
   readonly made: Made | null;
@@ -54,6 +57,7 @@ export function firstSession(inquiry: Inquiry): Session {
   return {
     inquiry,
     layer: "free",
+    sections: null,
     place: firstPlace,
     made: null,
     kept: [],

@@ -2,6 +2,7 @@ import type { KeyboardEvent, PointerEvent } from "react";
 import { soundingMidi } from "../../base/index.ts";
 import { pickMelody } from "../actions/ask.ts";
 import { usePage } from "../store.ts";
+import { stepMelody, useMelody } from "./melody-now.ts";
 import { spoken } from "../words/signs.ts";
 
 const whites = [0, 2, 4, 5, 7, 9, 11];
@@ -31,25 +32,14 @@ function keyAt(x: number, y: number): number | undefined {
   return black ?? pitches.find((pitch) => !isBlack(pitch) && isOver(pitch, key.width));
 }
 
-const steps: Readonly<Record<string, number>> = {
-  ArrowRight: 1,
-  ArrowUp: 1,
-  ArrowLeft: -1,
-  ArrowDown: -1,
-  PageUp: 12,
-  PageDown: -12,
-};
+const sideways = { ArrowRight: 1, ArrowLeft: -1 };
 
 /** A small keyboard, C3 to E6; one tab stop, arrows step, page keys go an octave. */
 export function KeyboardPicker() {
-  const lead = usePage((state) => state.answer?.asked.question.lead);
+  const lead = useMelody();
   const nameOf = usePage((state) => state.answer?.asked.nameOf);
   const keyed = (event: KeyboardEvent) => {
-    const by = steps[event.key];
-    if (by === undefined || lead === undefined) return;
-    event.preventDefault();
-    const to = lead + by;
-    if (to >= ends.low && to <= ends.high) pickMelody(soundingMidi(to));
+    if (stepMelody(event.key, ends, sideways)) event.preventDefault();
   };
   const pressed = (event: PointerEvent<SVGSVGElement>) => {
     const box = event.currentTarget.getBoundingClientRect();

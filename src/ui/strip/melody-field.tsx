@@ -1,24 +1,23 @@
 import type { KeyboardEvent } from "react";
 import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
-import { askMelody, pickMelody } from "../actions/ask.ts";
+import { askMelody } from "../actions/ask.ts";
 import { endTyping } from "../actions/steps.ts";
-import { soundingMidi } from "../../base/index.ts";
 import { usePage } from "../store.ts";
 import { problemId, useIsWrong } from "./field-problem.tsx";
 import { KeyboardPicker } from "./keyboard-picker.tsx";
+import { stepMelody, useMelody } from "./melody-now.ts";
 import { SmallStaff, StaffPicker } from "./staff-picker.tsx";
+
+/** What the arrow keys step to, MIDI: C1 to C8, wider than any horn. */
+const reach = { low: 24, high: 108 };
 
 /** The melody note: typed, stepped with the arrow keys, or picked on a staff or a keyboard. */
 export function MelodyField() {
   const text = usePage((state) => state.history.present.inquiry.melodyText);
   const isBad = useIsWrong("melody");
-  const lead = usePage((state) => state.answer?.asked.question.lead);
+  const lead = useMelody();
   const keyed = (event: KeyboardEvent) => {
-    const by = { ArrowUp: 1, ArrowDown: -1, PageUp: 12, PageDown: -12 }[event.key];
-    if (by === undefined || lead === undefined || isBad) return;
-    event.preventDefault();
-    const to = lead + by;
-    if (to >= 24 && to <= 108) pickMelody(soundingMidi(to));
+    if (stepMelody(event.key, reach)) event.preventDefault();
   };
   return (
     <div className={isBad ? "field field-melody field-bad" : "field field-melody"}>

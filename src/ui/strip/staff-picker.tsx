@@ -4,6 +4,7 @@ import { pickMelody } from "../actions/ask.ts";
 import { usePage } from "../store.ts";
 import { plainName } from "../words/pitch-names.ts";
 import { signOf } from "../words/signs.ts";
+import { useMelody } from "./melody-now.ts";
 import { letterSteps, pitchOfSteps } from "./staff-places.ts";
 
 /** The E line at the bottom of the treble staff, letter steps above C0. */
@@ -63,7 +64,7 @@ function yOf(steps: number): number {
 /** A grand staff: a press on a line or space takes that letter as the chord spells it. */
 export function StaffPicker() {
   const strip = usePage((state) => state.strip);
-  const lead = usePage((state) => state.answer?.asked.question.lead);
+  const lead = useMelody();
   const name = useName(lead);
   const steps = name === null ? null : letterSteps(name);
   const pressed = (event: PointerEvent<SVGSVGElement>) => {
