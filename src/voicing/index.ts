@@ -9,6 +9,7 @@ export { lineCandidates, voicingCandidates } from "./candidates.ts";
 export { emptiedBy } from "./emptied-by.ts";
 export { printProblem, type PrintedProblem } from "./problem.ts";
 export { costOf, isLine } from "./explain.ts";
+export { reasonsFor } from "./reasons.ts";
 export { brokenRules } from "./broken-rules.ts";
 export { remarksOn, voicingOf } from "./voicing-of.ts";
 export * from "./techniques/index.ts";

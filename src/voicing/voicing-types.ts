@@ -56,11 +56,13 @@ export interface Question {
 
 /** One named part of a voicing's cost. */
 export interface CostTerm {
-  /** Row of the cost tables: "S1" … "C2", "N1", "N2". */
+  /** Row of the cost tables: "S1" … "S9", "C1", "C2", "N1", "N2", "N1+N2" where both count. */
   readonly id: string;
   readonly value: number;
-  /** In words: "baritone below its clear register". */
+  /** In words: "Baritone on F2 is below its home range". */
   readonly text: string;
+  /** What it is about, the beginning of `text`: "Baritone on F2". */
+  readonly subject: string;
 }
 
 /** What a voicing costs, and of what that is made. */
