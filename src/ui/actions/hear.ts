@@ -27,6 +27,11 @@ interface Heard {
   readonly question: Question;
 }
 
+/** One of several voicings heard in turn. */
+export interface HeardTurn extends Heard {
+  readonly name: string;
+}
+
 let loading: Promise<Playback> | undefined;
 /** Counts calls, so that one overtaken by another gives up. */
 let call = 0;
@@ -86,10 +91,24 @@ export async function hearInTurn(): Promise<void> {
   });
   const here = inView();
   if (here !== null) turns.push({ name: "this", ...here });
+  await hearThese(turns, way, sound.getState().isMatched);
+}
+
+/**
+ * Sounds voicings one after the other; the sound's state tells whose turn it is.
+ * @param turns - what to call each, and what it is
+ * @param way - way of hearing
+ * @param isMatched - equally loud, or as loud as they are
+ */
+export async function hearThese(
+  turns: readonly HeardTurn[],
+  way: Way,
+  isMatched: boolean,
+): Promise<void> {
   const mine = (call += 1);
   for (const { name, ...heard } of turns) {
     sound.setState({ turn: name });
-    await hear(heard, way, mine);
+    await hear(heard, way, mine, isMatched);
     await silence(mine);
     if (mine !== call) return;
   }
@@ -131,11 +150,16 @@ function planOf({ voicing, question }: Heard, way: Way, seconds: Seconds): Sound
   return planVoicing(voicing, { dynamic, manner: way, seconds, chord, withBass });
 }
 
-async function hear(heard: Heard, way: Way, mine: number): Promise<void> {
+async function hear(
+  heard: Heard,
+  way: Way,
+  mine: number,
+  isMatched = sound.getState().isMatched,
+): Promise<void> {
   sound.setState({ phase: "starting" });
   const player = await playback();
   if (mine !== call) return;
-  const gain = sound.getState().isMatched ? await matchedGain(player, heard) : null;
+  const gain = isMatched ? await matchedGain(player, heard) : null;
   if (mine !== call) return;
   const plan = planOf(heard, way, lengths[way] as Seconds);
   const started = await player.play({ kind: "plan", plan }, gain === null ? {} : { gain });
