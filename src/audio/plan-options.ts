@@ -29,7 +29,7 @@ export interface PlanOptions {
   readonly soloPlayerIds?: readonly string[];
   /** Level of all the others against as played, −12 dB unless given; "silent" leaves them out. */
   readonly othersDb?: Db | "silent";
-  /** Places that differ from the usual ones. */
+  /** Places that differ from the usual ones, within SEAT_LIMITS; those of others are passed over. */
   readonly seats?: readonly StageSeat[];
   /** Seed of the players' small differences, 1 unless given. */
   readonly seed?: Count;

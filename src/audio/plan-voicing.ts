@@ -3,7 +3,8 @@ import type { Voicing } from "../voicing/index.ts";
 import { bassEvents, drumEvents, pianoEvents } from "./accompaniment.ts";
 import { curveOf, soundingTime, timedPlacements } from "./manners.ts";
 import type { PlanOptions } from "./plan-options.ts";
-import { accompanimentSeat, seatOf } from "./seating.ts";
+import { seatProblem } from "./move-seat.ts";
+import { usualSeats } from "./seating.ts";
 import type { SoundEvent, SoundPlan, StageSeat } from "./sound-plan-types.ts";
 
 /** Level of the players who are not to stand out. */
@@ -14,7 +15,7 @@ const OTHERS_DB = -12;
  * @param voicing - who sounds what
  * @param options - dynamic, manner, time, accompaniment, who stands out, seats
  * @returns a plan; without events when nobody sounds
- * @throws RangeError when the time is not above 0
+ * @throws RangeError when the time is not above 0 or a seat given lies off the stage
  * @example planVoicing(voicing, { dynamic: "mf", manner: "sustained", seconds: 3 as Seconds })
  */
 export function planVoicing(voicing: Voicing, options: PlanOptions): SoundPlan {
@@ -63,15 +64,15 @@ function seatsOf(
   options: PlanOptions,
   events: readonly SoundEvent[],
 ): readonly StageSeat[] {
+  const moved = new Map(options.seats?.map((seat) => [seat.playerId, onStage(seat)]));
   const sounding = new Set(events.map(({ playerId }) => playerId));
-  const usual = [
-    ...voicing.placements.map(({ player }) => seatOf(player)),
-    ...(["bass", "piano", "drums"] as const).map(accompanimentSeat),
-  ];
-  const moved = new Map(options.seats?.map((seat) => [seat.playerId, seat]));
-  const seats = new Map<string, StageSeat>();
-  for (const seat of usual)
-    if (sounding.has(seat.playerId) && !seats.has(seat.playerId))
-      seats.set(seat.playerId, moved.get(seat.playerId) ?? seat);
-  return [...seats.values()];
+  return usualSeats(voicing.placements.map(({ player }) => player))
+    .filter(({ playerId }) => sounding.has(playerId))
+    .map((seat) => moved.get(seat.playerId) ?? seat);
+}
+
+function onStage(seat: StageSeat): StageSeat {
+  const problem = seatProblem(seat);
+  if (problem) throw new RangeError(`${seat.playerId}: ${problem.problem.message}`);
+  return seat;
 }

@@ -38,6 +38,21 @@ export function accompanimentSeat(id: "piano" | "bass" | "drums"): StageSeat {
   return { playerId: id, ...RHYTHM_PLACES[id]! };
 }
 
+/**
+ * The usual set-up as plain data, one row a player: what the page shows, lets the user change with
+ * `moveSeat`, and hands on in `PlanOptions.seats`.
+ * @param players - a line-up
+ * @returns the players' seats in the same order, then those of piano, bass and drums where the
+ *   line-up has no such player
+ * @source stage-table.ts
+ */
+export function usualSeats(players: readonly Player[]): readonly StageSeat[] {
+  const seats = players.map(seatOf);
+  const taken = new Set(seats.map(({ playerId }) => playerId));
+  const accompaniment = (["piano", "bass", "drums"] as const).map(accompanimentSeat);
+  return [...seats, ...accompaniment.filter(({ playerId }) => !taken.has(playerId))];
+}
+
 function chairOf(player: Player): number {
   if (player.instrument === "bass-trombone") return LAST_TROMBONE;
   const chairs = SAX_CHAIRS[player.instrument];

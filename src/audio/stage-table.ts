@@ -26,6 +26,18 @@ export const STAGE_ROWS: readonly StageRow[] = Object.freeze([
   row("rhythm", 3, [-0.75, -0.6, -0.7]),
 ]);
 
+/**
+ * How far a chair can be moved: from side to side, and from right before the listener to the far
+ * wall of the room of room-table.ts, 10 m long with the listener 1 m from the near wall. Judgement.
+ */
+export const SEAT_LIMITS: {
+  readonly pan: readonly [least: Ratio, most: Ratio];
+  readonly distanceM: readonly [least: Ratio, most: Ratio];
+} = Object.freeze({
+  pan: Object.freeze([-1, 1] as const),
+  distanceM: Object.freeze([1, 9] as const),
+});
+
 /** Where the bass, the piano and the drums of the accompaniment stand: the director's left. */
 export const RHYTHM_PLACES: Readonly<Record<string, { pan: Ratio; distanceM: Ratio }>> =
   Object.freeze({

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { accompanimentSeat, seatOf } from "../../src/audio/seating.ts";
+import { accompanimentSeat, seatOf, usualSeats } from "../../src/audio/seating.ts";
+import { seatProblem } from "../../src/audio/move-seat.ts";
 import { bigBand } from "./support/band.ts";
 
 const seats = new Map(bigBand().map((player) => [player.id, seatOf(player)]));
@@ -31,5 +32,13 @@ describe("the seating of a big band", () => {
   it("puts the rhythm section at the director's left", () => {
     for (const id of ["piano", "bass", "drums"] as const)
       expect(accompanimentSeat(id).pan).toBeLessThan(0);
+  });
+
+  it("is plain data: a seat for every player, and for piano, bass and drums beside them", () => {
+    const all = usualSeats(bigBand());
+    expect(all.slice(0, 13)).toEqual([...seats.values()]);
+    expect(all.slice(13).map(({ playerId }) => playerId)).toEqual(["piano", "bass", "drums"]);
+    expect(JSON.parse(JSON.stringify(all))).toEqual(all);
+    for (const seat of all) expect(seatProblem(seat)).toBeUndefined();
   });
 });
