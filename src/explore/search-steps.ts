@@ -40,6 +40,7 @@ export function searchSteps(
  * @param key - the cell
  * @param layer - which voicings count
  * @param count - how many at most
+ * @param options - sections that must sound
  * @returns best first; empty where the cell is out of reach
  */
 export function bestOfCell(
@@ -47,8 +48,9 @@ export function bestOfCell(
   key: CellKey,
   layer: LayerId,
   count: Count,
+  options: Omit<SearchOptions, "layer"> = {},
 ): readonly AtlasCell[] {
-  const found = bestOf(question, key, count, { layer });
+  const found = bestOf(question, key, count, { ...options, layer });
   return found.ok ? found.value : [];
 }
 

@@ -53,11 +53,12 @@ function distance(a: AtlasCell["key"], b: AtlasCell["key"]): number {
   );
 }
 
+/** The worst single thing about it may cost this much: more needs a reason. */
+const worstTerm = 4;
+
 /** What the players' registers cost: unlike the whole cost it can be compared between textures. */
-function effortOf(voicing: Voicing, question: Question): number {
-  return costOf(voicing, question)
-    .terms.filter((term) => term.id.startsWith("C"))
-    .reduce((sum, term) => sum + term.value, 0);
+function effortOf({ terms }: Cost): number {
+  return terms.filter((term) => term.id.startsWith("C")).reduce((sum, term) => sum + term.value, 0);
 }
 
 function nearestTo(
@@ -82,7 +83,9 @@ function judge(
   if ((valueOf("mud", voicing, question) ?? 0) > mostMud) return null;
   const heard = valueOf("heard", voicing, question) ?? players;
   if (players - heard > mostBuriedShare * players) return null;
-  const effort = effortOf(voicing, question);
+  const cost = costOf(voicing, question);
+  const effort = effortOf(cost);
+  if (cost.terms.some((term) => term.value > worstTerm)) return null;
   if (effort > mostEffort * players) return null;
   const nearest = nearestTo(cell, references);
   const far = nearest ? distance(cell.key, nearest.report.cell) : 0;
@@ -117,7 +120,7 @@ function reasonFor(judged: Judged, question: Question): string {
 
 /**
  * Good textures far from what each section would get by the textbook: interlocked, not muddy,
- * hardly anyone buried, easy to play, and apart from one another.
+ * hardly anyone buried, easy to play, nothing odd about their spacing, and apart from one another.
  * @param question - the question
  * @param cells - its atlas
  * @param references - the by-section textbook answers

@@ -7,13 +7,16 @@ import {
   unwritten,
   voicingOfCell,
 } from "../explore/index.ts";
-import type { Question } from "../voicing/index.ts";
+import type { AtlasCell, Question } from "../voicing/index.ts";
 import type { ShownLayer } from "./state/page-state.ts";
 import { rulesThatEmpty } from "./state/rules-that-empty.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
 
 /** How long the worker works before it listens for the next message, ms. */
 const turnMs = 12;
+
+/** A running search reports so often at most: the page draws what it is told, ms. */
+const reportMs = 150;
 
 /** Searches and shadings numbered so or lower have been called off. */
 const calledOff = { search: 0, shade: 0 };
@@ -41,6 +44,8 @@ function within({ sections }: ShownLayer) {
 async function search(id: number, question: Question, layer: ShownLayer): Promise<void> {
   if (id <= calledOff.search) return;
   const steps = searchSteps(question, layer.layer, within(layer));
+  let found: AtlasCell[] = [];
+  let nextReport = 0;
   for (;;) {
     const step = steps.next();
     if (step.done === true) {
@@ -48,7 +53,12 @@ async function search(id: number, question: Question, layer: ShownLayer): Promis
       return tell({ kind: "done", id, cells, counts, emptiedBy });
     }
     const { cells, groupsDone, groups } = step.value;
-    tell({ kind: "found", id, cells, groupsDone, groups });
+    found.push(...cells);
+    if (performance.now() >= nextReport) {
+      tell({ kind: "found", id, cells: found, groupsDone, groups });
+      found = [];
+      nextReport = performance.now() + reportMs;
+    }
     await listen();
     if (id <= calledOff.search) return;
   }

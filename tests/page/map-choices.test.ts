@@ -10,7 +10,7 @@ describe("choices of the map", () => {
     const parts = partsOf(page);
     await says(parts.stack, firstStack);
     await parts.button(/any sections/).click();
-    await page.getByRole("option", { name: "trombones and saxes" }).click();
+    await page.getByRole("option", { name: "trombones and saxes", exact: true }).click();
     await says(parts.place, "9 players");
     for (const id of ["tpt1", "tpt2", "tpt3", "tpt4"])
       expect(await parts.token(id).getAttribute("aria-label")).toMatch(/rest/i);
