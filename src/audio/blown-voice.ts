@@ -4,6 +4,7 @@ import type { Frames } from "./audio-units.ts";
 import { LOUDEST_STEP } from "./dynamic-steps.ts";
 import type { DynamicPosition } from "./dynamic-steps.ts";
 import { dbToGain } from "./level-calibration.ts";
+import { LevelMotion } from "./level-motion.ts";
 import { noteShape } from "./note-shape.ts";
 import type { NoteShape } from "./note-shape.ts";
 import { dynamicOnCurve } from "./note-spec.ts";
@@ -30,13 +31,14 @@ export interface BlownMaterial {
 
 /**
  * A wind player's note: two neighbouring tables of the dynamic ladder are crossfaded so that
- * brightness follows loudness inside the note, the read-out speed follows the player's pitch,
- * and breath is added in proportion to the tone.
+ * brightness follows loudness inside the note, the read-out speed follows the player's pitch, the
+ * level strays a little, and breath is added in proportion to the tone.
  */
 export class BlownVoice implements NoteVoice {
   readonly samples: Float32Array;
   private readonly shape: NoteShape;
   private readonly motion: PitchMotion;
+  private readonly shimmer: LevelMotion;
   private readonly breath: number;
   private readonly bite: number;
   private rendered: Frames = 0;
@@ -64,7 +66,9 @@ export class BlownVoice implements NoteVoice {
     this.shape = noteShape(articulation, spec.duration, (at) => this.rmsAt(at), steady);
     const steps = Math.ceil((this.shape.length * sampleRate) / STEP_FRAMES);
     this.samples = new Float32Array(steps * STEP_FRAMES);
-    this.motion = new PitchMotion(articulation, spec.seed, (STEP_FRAMES / sampleRate) as Seconds);
+    const step = (STEP_FRAMES / sampleRate) as Seconds;
+    this.motion = new PitchMotion(articulation, spec.seed, step);
+    this.shimmer = new LevelMotion(spec.seed, step);
     this.breath = dbToGain(articulation.noiseDb);
     this.bite = this.breath * 10 ** (BITE_OVER_BREATH_DB / 20) * this.rmsAt(steady);
     const size = material.tableAt(Math.floor(steady)).period.length - 1;
@@ -82,7 +86,7 @@ export class BlownVoice implements NoteVoice {
 
   private renderStep(): void {
     const time = ((this.rendered + STEP_FRAMES) / this.sampleRate) as Seconds;
-    const gain = this.shape.gainAt(time);
+    const gain = this.shape.gainAt(time) * this.shimmer.next();
     const from = this.position;
     const to = this.heardAt(time);
     // The two tables of this step; the dynamic is kept between them until the next.

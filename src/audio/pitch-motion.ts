@@ -2,10 +2,11 @@ import { seededChance } from "../base/index.ts";
 import type { Articulation } from "../band/index.ts";
 import type { Chance, Count, Ratio, Seconds } from "../base/index.ts";
 import { pitchScatter } from "./player-scatter.ts";
+import { SlowWander } from "./slow-wander.ts";
 
 /** Slow wander of a held pitch around its mean, cents either side: value from memory. */
 const WANDER_CENTS = 1.2;
-const WANDER_STEP_SECONDS = 0.17;
+const WANDER_STEP_SECONDS = 0.17 as Seconds;
 /** Time the vibrato takes to reach its full extent once it has begun. */
 const VIBRATO_GROWTH_SECONDS = 0.35;
 /** How much players differ in rate and extent. */
@@ -26,9 +27,7 @@ export class PitchMotion {
   private cos = 1;
   private sin = 0;
   private time = 0;
-  private wanderFrom = 0;
-  private wanderTo = 0;
-  private wanderTime = 0;
+  private readonly wander: SlowWander;
 
   /**
    * @param articulation - vibrato of the instrument in this register
@@ -47,7 +46,7 @@ export class PitchMotion {
     this.onset = articulation.vibratoDelaySeconds * (1 + EXTENT_SPREAD * this.draw());
     this.turnCos = Math.cos(2 * Math.PI * rate * step);
     this.turnSin = Math.sin(2 * Math.PI * rate * step);
-    this.wanderTo = WANDER_CENTS * this.draw();
+    this.wander = new SlowWander(this.chance, WANDER_STEP_SECONDS, step);
   }
 
   /**
@@ -55,7 +54,7 @@ export class PitchMotion {
    * @returns frequency against the written pitch, 1 when exactly in tune
    */
   next(): Ratio {
-    const cents = this.offset + this.wander() + this.vibrato();
+    const cents = this.offset + WANDER_CENTS * this.wander.next() + this.vibrato();
     this.time += this.step;
     // 2^(cents/1200) to second order: off by less than 0.001 cent within ±100 cents
     const x = cents * (Math.LN2 / 1200);
@@ -69,17 +68,6 @@ export class PitchMotion {
     this.sin = this.sin * this.turnCos + this.cos * this.turnSin;
     this.cos = cos;
     return this.extent * Math.min(1, since / VIBRATO_GROWTH_SECONDS) * this.sin;
-  }
-
-  private wander(): number {
-    this.wanderTime += this.step;
-    if (this.wanderTime > WANDER_STEP_SECONDS) {
-      this.wanderTime -= WANDER_STEP_SECONDS;
-      this.wanderFrom = this.wanderTo;
-      this.wanderTo = WANDER_CENTS * this.draw();
-    }
-    const share = this.wanderTime / WANDER_STEP_SECONDS;
-    return this.wanderFrom + share * (this.wanderTo - this.wanderFrom);
   }
 
   private draw(): number {
