@@ -4,6 +4,7 @@ import {
   costOf,
   voicingOf,
   type AtlasCell,
+  type Cost,
   type Question,
   type Voicing,
 } from "../voicing/index.ts";

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { reasonFor } from "../../src/ui/voicing/reason.ts";
 import type { Cost } from "../../src/voicing/index.ts";
 
-const costOf = (terms: Cost["terms"]): Cost => ({
-  terms,
+const costOf = (terms: readonly Omit<Cost["terms"][number], "subject">[]): Cost => ({
+  terms: terms.map((term) => ({ ...term, subject: "" })),
   total: terms.reduce((sum, term) => sum + term.value, 0),
 });
 
