@@ -86,6 +86,7 @@ function searchLayer(
   whole: (map: LayerMap) => void,
 ): void {
   page.setState({
+    fault: null,
     searching: { asked, cells: [], groupsDone: 0, groups: 0, isSlow: false },
   });
   slowTimer = setTimeout(() => {

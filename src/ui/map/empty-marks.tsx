@@ -40,6 +40,10 @@ export function EmptyMarks({ plan, answer }: { readonly plan: MapPlan; readonly 
   );
 }
 
+function books(notes: number, answer: Answer) {
+  return answer.references.map((point) => point.report.cell).filter((key) => key.notes === notes);
+}
+
 /** Where the corner of wide and few is free, while the rule that empties it is on. */
 function wideAndFew(plan: MapPlan, answer: Answer): { x: number; y: number } | null {
   const rule = ruleTexts.find((text) => text.id === "H8");
@@ -49,9 +53,9 @@ function wideAndFew(plan: MapPlan, answer: Answer): { x: number; y: number } | n
     ...answer.references.map((point) => point.report.cell),
   ];
   for (const notes of [3, 2, 1].filter((row) => plan.rows.includes(row))) {
-    const ends = placed
-      .filter((key) => key.notes === notes)
-      .map((key) => plan.xOf(key.span) + plan.placeWidth + 12);
+    // The hexagons of the row above reach into this one.
+    const near = [...placed.filter((key) => key.notes === notes), ...books(notes + 1, answer)];
+    const ends = near.map((key) => plan.xOf(key.span) + plan.placeWidth + 12);
     const x = Math.max(plan.xOf(12), ...ends);
     const hasGap = plan.gaps.some((gap) => gap.x < x + wideAndFewWidth && gap.x + gap.width > x);
     if (!hasGap && x + wideAndFewWidth <= plan.width) return { x, y: plan.yOf(notes) };

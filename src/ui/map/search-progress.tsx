@@ -1,5 +1,6 @@
 import { stopHere } from "../actions/answer.ts";
 import { searchOn } from "../actions/walk.ts";
+import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
 import { Ramp } from "./ramp.tsx";
@@ -8,6 +9,13 @@ import { Ramp } from "./ramp.tsx";
 export function ProgressOrRamp() {
   const searching = usePage((state) => state.searching);
   const map = usePage((state) => state.answer?.map);
+  const fault = usePage((state) => state.fault);
+  if (fault !== null)
+    return (
+      <p className="row progress" role="alert">
+        <WarnSign /> The search failed: {fault}
+      </p>
+    );
   if (searching?.isSlow === true) {
     const { groupsDone, groups, cells } = searching;
     return (
