@@ -1,1 +1,24 @@
 export { encodeWav, type WavFormat, type WavOptions } from "./wav.ts";
+export type * from "./score/score-model.ts";
+export { scorePart } from "./score/score-part.ts";
+export {
+  scoreOfVoicings,
+  type ScoredVoicing,
+  type VoicingScoreOptions,
+} from "./score/score-of-voicings.ts";
+export { scoreOfMelody } from "./score/score-of-melody.ts";
+export { melodyOfScore, type MelodyReading } from "./score/melody-of-score.ts";
+export { playedScore } from "./score/played-score.ts";
+export { midiOf, musicXmlOf } from "./score/voicing-files.ts";
+export { writeMusicXml, type MusicXmlOptions } from "./musicxml/write-musicxml.ts";
+export type { ScorePitch } from "./musicxml/staff-reading.ts";
+export { readMusicXml, type ScoreReading } from "./musicxml/read-musicxml.ts";
+export { readScoreFile } from "./musicxml/read-score-file.ts";
+export { writeMidi } from "./midi/write-midi.ts";
+export {
+  readMidi,
+  type MidiFile,
+  type MidiMark,
+  type MidiNote,
+  type MidiTrack,
+} from "./midi/read-midi.ts";

@@ -2,4 +2,15 @@ export type * from "./staff-layout-types.ts";
 export type { Clef, SectionId } from "../band/index.ts";
 export { layoutVoicing, type LayoutOptions } from "./layout-voicing.ts";
 export { describeVoicing } from "./describe-voicing.ts";
-export { namesBySection, type SectionNames } from "./player-groups.ts";
+export { concertClef } from "./choose-clef.ts";
+export { readably } from "./layout-by-player.ts";
+export {
+  CONCERT,
+  concertReading,
+  moveSpelled,
+  readingOf,
+  strictReading,
+  withoutDoubles,
+  type Reading,
+} from "./transposed-spelling.ts";
+export { inScoreOrder, namesBySection, type SectionNames } from "./player-groups.ts";

@@ -55,8 +55,16 @@ function playerStaff(placement: Placement, chord: Chord, pitch: StaffPitch): Sta
 /**
  * A player reads one note at a time: no double accidentals, and no E♯ or C♭ for a tension that the
  * line does not show the reason of. Root, third, fifth and seventh keep the chord's spelling.
+ * @param spelled - the note as the chord spells it, on the player's staff
+ * @param sounding - the key it sounds on
+ * @param chord - the concert chord around it
+ * @returns the note as the player is to read it
  */
-function readably(spelled: SpelledPitch, sounding: SoundingMidi, chord: Chord): SpelledPitch {
+export function readably(
+  spelled: SpelledPitch,
+  sounding: SoundingMidi,
+  chord: Chord,
+): SpelledPitch {
   const friendly = withoutDoubles(spelled);
   const isBasic = /^[b#]*[1357]$/.test(degreeOf(sounding, chord));
   return isBasic ? friendly : asWhiteKey(friendly);

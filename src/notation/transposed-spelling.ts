@@ -13,8 +13,13 @@ export interface Reading {
 /** Concert pitch as it stands. */
 export const CONCERT: Reading = { steps: 0 as DiatonicSteps, semitones: 0 as Semitones };
 
-/** From sounding to written; taken from 0 so that no −0 comes out. */
-function strictReading(transposition: Transposition): Reading {
+/**
+ * How a transposing player reads by the instrument's own interval.
+ * @param transposition - what is added to written pitch to get sounding pitch
+ * @returns letter steps and semitones from sounding to written
+ */
+export function strictReading(transposition: Transposition): Reading {
+  // Taken from 0 so that no −0 comes out.
   const { diatonic, chromatic, octaveChange } = transposition;
   return {
     steps: (0 - diatonic - 7 * octaveChange) as DiatonicSteps,
