@@ -18,6 +18,11 @@ export interface RenderOptions {
   readonly isDry?: boolean;
   /** False leaves the limiter out; for measuring. */
   readonly isLimited?: boolean;
+  /**
+   * First frame that is wanted, 0 unless given. What lies before is computed all the same, so that
+   * the rest is just what it would have been, but not given out.
+   */
+  readonly from?: Frames;
 }
 
 /** A stretch of rendered sound. */
@@ -38,14 +43,15 @@ export interface RenderedSound extends StereoSamples {
 /**
  * Renders a plan block by block, so that the first can sound while the rest is computed.
  * @param plan - what sounds when
- * @param options - note maker, level, room, limiter
- * @returns blocks in order, without gaps; the last is shorter
+ * @param options - note maker, level, room, limiter, first frame wanted
+ * @returns blocks in order, without gaps; the last is shorter, and so is the first when it begins
+ *   in the middle
  */
 export function* renderBlocks(
   plan: SoundPlan,
   options: RenderOptions,
 ): Generator<RenderedBlock, void, void> {
-  const { maker, gain = 0 as Db, isDry = false, isLimited = true } = options;
+  const { maker, gain = 0 as Db, isDry = false, isLimited = true, from: wanted = 0 } = options;
   const mixer = new StageMixer(plan, maker, { gain, isDry });
   const limiter = isLimited ? new TruePeakLimiter(maker.sampleRate) : undefined;
   const latency = limiter?.latency ?? 0;
@@ -58,7 +64,11 @@ export function* renderBlocks(
     mixer.render(left, right);
     limiter?.process(left, right);
     const skip = mixed - frames;
-    yield { from, of: mixer.frames, left: left.subarray(skip), right: right.subarray(skip) };
+    if (from + frames > wanted) {
+      const cut = skip + Math.max(0, wanted - from);
+      const at = from + cut - skip;
+      yield { from: at, of: mixer.frames, left: left.subarray(cut), right: right.subarray(cut) };
+    }
     from += frames;
   }
 }
@@ -73,7 +83,7 @@ export function* renderBlocks(
  */
 export function renderPlan(
   plan: SoundPlan,
-  options: RenderOptions & {
+  options: Omit<RenderOptions, "from"> & {
     readonly onProgress?: (share: Ratio) => void;
     readonly shouldStop?: () => boolean;
   },

@@ -3,6 +3,8 @@ import type { Frames } from "../audio/index.ts";
 
 /** A block that arrives less than this before its time is too late to be started cleanly. */
 const SAFETY_SECONDS = 0.005;
+/** Frames: a whole number that rounding lifts by less than this does not count as the next. */
+const ROUNDING = 1e-6;
 
 /**
  * Says when each block of one sound starts, so that all join without a gap. Should one come too
@@ -21,12 +23,21 @@ export class BlockClock {
     private readonly sampleRate: Hertz,
   ) {
     // Whole frames of the context's clock: then all blocks lie on whole frames too.
-    this.start = (Math.ceil(start * sampleRate) / sampleRate) as Seconds;
+    this.start = (Math.ceil(start * sampleRate - ROUNDING) / sampleRate) as Seconds;
   }
 
   /** When the first frame sounds, or would have if nothing had come late. */
   get origin(): Seconds {
     return this.start;
+  }
+
+  /**
+   * The frame that sounds at a time.
+   * @param time - context time, not before the origin
+   * @returns the first whole frame from then on
+   */
+  frameAt(time: Seconds): Frames {
+    return Math.max(0, Math.ceil((time - this.start) * this.sampleRate - ROUNDING));
   }
 
   /** How many blocks came too late so far. */

@@ -27,6 +27,16 @@ export interface Playback {
    * gesture), "sound-unavailable" (no audio output) and "render-failed"
    */
   play(sound: Sound, options?: PlayOptions): Promise<Result<void>>;
+  /**
+   * Exchanges what sounds for something else without a seam: the new sound begins where the old
+   * one stands, and the two cross within 20 ms. Made for turning level-matching on and off, or for
+   * comparing two voicings, while they sound. When nothing sounds it is `play`.
+   * @param sound - a plan or samples
+   * @param options - level of the new sound
+   * @returns once the exchange is scheduled: the place in the sound where it happens, 0 for a new
+   *   start; problems as of `play`, with the old sound going on
+   */
+  swap(sound: Sound, options?: Pick<PlayOptions, "gain">): Promise<Result<Seconds>>;
   /** Silence within 20 ms, whatever is going on. */
   stop(): void;
   /** Peak at the output, dB re full scale; minus infinity in silence. */

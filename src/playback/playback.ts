@@ -1,4 +1,4 @@
-import { fail, ok } from "../base/index.ts";
+import { fail, ok, quantity } from "../base/index.ts";
 import type { Db, DbFs, Gain, Result, Seconds } from "../base/index.ts";
 import { dbToGain } from "../audio/index.ts";
 import type { SoundPlan } from "../audio/index.ts";
@@ -8,7 +8,7 @@ import type { OutputChain } from "./output-chain.ts";
 import type { EndReason, PlayOptions, Playback, Sound } from "./playback-types.ts";
 import { RenderClient } from "./render-client.ts";
 import type { RenderJob, RenderPort } from "./render-client.ts";
-import { LIVE_SAMPLE_RATE, openContext, startContext } from "./sound-context.ts";
+import { openContext, startContext } from "./sound-context.ts";
 import { loadTone } from "./tone-door.ts";
 import { WARM_UP_PLAN } from "./warm-up-plan.ts";
 
@@ -45,6 +45,26 @@ class LivePlayback implements Playback {
     const started = opened.ok ? await this.start(opened.value, sound, options) : opened;
     if (turn === this.turn) this.isStarting = false;
     return started;
+  }
+
+  async swap(sound: Sound, options: Pick<PlayOptions, "gain"> = {}): Promise<Result<Seconds>> {
+    const old = this.deck;
+    if (!old || !this.chain) {
+      const played = await this.play(sound, options);
+      return played.ok ? ok(quantity<Seconds>(0)) : played;
+    }
+    this.turn++;
+    // A play that has not begun to sound gives way.
+    if (this.isStarting) this.job?.cancel();
+    this.isStarting = false;
+    const { gain = quantity<Db>(0) } = options;
+    if (sound.kind === "plan") return this.swapPlan(this.chain, old, sound.plan, gain);
+    const deck = this.newDeck(this.chain, dbToGain(gain), old.origin);
+    const isHeard = deck.add(0, sound.samples);
+    this.job?.cancel();
+    this.replace(isHeard ? deck : undefined, isHeard ? "replaced" : "finished");
+    deck.complete();
+    return ok(placeOf(deck, old));
   }
 
   stop(): void {
@@ -131,11 +151,9 @@ class LivePlayback implements Playback {
     { samples }: Extract<Sound, { readonly kind: "samples" }>,
     { gain = 0 as Db, from = 0 as Seconds }: PlayOptions,
   ): Result<void> {
-    const deck = this.newDeck(chain, dbToGain(gain));
-    if (from > 0) deck.fadeIn();
-    const first = Math.round(from * LIVE_SAMPLE_RATE);
-    const { left, right } = samples;
-    deck.add(0, { left: left.slice(first), right: right.slice(first) });
+    const zero = from > 0 ? quantity<Seconds>(chain.context.currentTime - from) : undefined;
+    const deck = this.newDeck(chain, dbToGain(gain), zero);
+    deck.add(0, samples);
     this.replace(deck, "replaced");
     deck.complete();
     return ok(undefined);
@@ -161,12 +179,57 @@ class LivePlayback implements Playback {
     });
   }
 
-  private newDeck(chain: OutputChain, gain: Gain): Deck {
-    const deck = new Deck(chain, gain, () => {
-      if (this.deck !== deck) return;
-      this.deck = undefined;
-      this.tell("finished");
+  /** The old sound, and the making of the rest of it, go on until the new one can take over. */
+  private swapPlan(
+    chain: OutputChain,
+    old: Deck,
+    plan: SoundPlan,
+    gain: Db,
+  ): Promise<Result<Seconds>> {
+    const { turn, job: oldJob } = this;
+    const isOvertaken = (): boolean => turn !== this.turn || this.deck !== old;
+    return new Promise((resolve) => {
+      let deck: Deck | undefined;
+      let isHeard = false;
+      const job = this.renderer().render(
+        plan,
+        gain,
+        (block) => {
+          if (!isHeard && isOvertaken()) return job.cancel();
+          deck ??= this.newDeck(chain, quantity<Gain>(1), old.origin);
+          if (!deck.add(block.from, block) || isHeard) return;
+          isHeard = true;
+          oldJob?.cancel();
+          this.replace(deck, "replaced");
+          resolve(ok(placeOf(deck, old)));
+        },
+        old.exchangeFrame,
+      );
+      this.job = { done: job.done, cancel: () => [oldJob, job].forEach((each) => each?.cancel()) };
+      void job.done.then((result) => {
+        if (isHeard) return deck?.complete();
+        if (!result.ok) return resolve(result);
+        // The new sound is over where the old one stands.
+        if (result.value && !isOvertaken()) {
+          oldJob?.cancel();
+          this.replace(undefined, "finished");
+        }
+        resolve(ok(quantity<Seconds>(0)));
+      });
     });
+  }
+
+  private newDeck(chain: OutputChain, gain: Gain, zero?: Seconds): Deck {
+    const deck: Deck = new Deck(
+      chain,
+      gain,
+      () => {
+        if (this.deck !== deck) return;
+        this.deck = undefined;
+        this.tell("finished");
+      },
+      zero,
+    );
     return deck;
   }
 
@@ -192,3 +255,6 @@ class LivePlayback implements Playback {
     return this.client;
   }
 }
+
+/** Where in its sound a deck took over from another. */
+const placeOf = (deck: Deck, old: Deck): Seconds => quantity<Seconds>(deck.start - old.origin);

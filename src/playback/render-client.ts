@@ -1,6 +1,6 @@
 import { fail, ok } from "../base/index.ts";
 import type { Db, Ratio, Result } from "../base/index.ts";
-import type { Lufs, RenderedSound, SoundPlan } from "../audio/index.ts";
+import type { Frames, Lufs, RenderedSound, SoundPlan } from "../audio/index.ts";
 import type { RenderReply, RenderRequest } from "./render-messages-types.ts";
 
 /** The stretch of sound that a worker has just finished. */
@@ -46,9 +46,15 @@ export class RenderClient {
    * @param plan - what sounds when
    * @param gain - level change before the limiter
    * @param onBlock - hears every block in order
+   * @param from - first frame wanted, 0 unless given
    * @returns the job
    */
-  render(plan: SoundPlan, gain: Db, onBlock: (block: BlockReply) => void): RenderJob {
+  render(
+    plan: SoundPlan,
+    gain: Db,
+    onBlock: (block: BlockReply) => void,
+    from: Frames = 0,
+  ): RenderJob {
     const id = ++this.lastId;
     let isCancelled = false;
     const done = new Promise<Result<boolean>>((resolve) => {
@@ -59,7 +65,7 @@ export class RenderClient {
         return reply.kind === "block";
       });
     });
-    this.port.postMessage({ kind: "render", id, plan, gain });
+    this.port.postMessage({ kind: "render", id, plan, gain, from });
     return {
       done,
       cancel: () => {

@@ -8,6 +8,8 @@ export type RenderRequest =
       readonly id: number;
       readonly plan: SoundPlan;
       readonly gain: Db;
+      /** First frame wanted. */
+      readonly from: Frames;
     }
   | { readonly kind: "measure"; readonly id: number; readonly plan: SoundPlan }
   | { readonly kind: "cancel"; readonly id: number };

@@ -1,6 +1,6 @@
 import type { Db } from "../base/index.ts";
 import { LoudnessMeter, NoteMaker, renderBlocks } from "../audio/index.ts";
-import type { RenderedBlock, SoundPlan } from "../audio/index.ts";
+import type { Frames, RenderedBlock, SoundPlan } from "../audio/index.ts";
 import type { RenderReply, RenderRequest } from "./render-messages-types.ts";
 
 /** Blocks that follow the first are posted so many at a time. */
@@ -39,10 +39,10 @@ function postBlocks(id: number, blocks: readonly RenderedBlock[]): void {
   post({ kind: "block", id, from, of, left, right }, [left.buffer, right.buffer]);
 }
 
-async function render(id: number, plan: SoundPlan, gain: Db): Promise<void> {
+async function render(id: number, plan: SoundPlan, gain: Db, from: Frames): Promise<void> {
   let waiting: RenderedBlock[] = [];
   let isFirst = true;
-  for (const block of renderBlocks(plan, { maker, gain })) {
+  for (const block of renderBlocks(plan, { maker, gain, from })) {
     waiting.push(block);
     if (!isFirst && waiting.length < BLOCKS_A_POST) continue;
     postBlocks(id, waiting);
@@ -76,7 +76,8 @@ self.onmessage = ({ data }: MessageEvent<RenderRequest>): void => {
     cancelled.add(id);
     return;
   }
-  const work = data.kind === "render" ? render(id, data.plan, data.gain) : measure(id, data.plan);
+  const work =
+    data.kind === "render" ? render(id, data.plan, data.gain, data.from) : measure(id, data.plan);
   work.catch((error: unknown) => {
     const message = error instanceof Error ? error.message : String(error);
     post({ kind: "failed", id, message });

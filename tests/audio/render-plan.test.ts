@@ -59,6 +59,17 @@ describe("a rendered plan", () => {
     expect(whole.isWhole).toBe(true);
   });
 
+  it("can begin anywhere, and is from there on what it would have been", () => {
+    const whole = renderPlan(planOf(), { maker });
+    for (const from of [1, BLOCK_FRAMES, 2 * BLOCK_FRAMES + 1234]) {
+      const blocks = [...renderBlocks(planOf(), { maker, from })];
+      expect(blocks[0]!.from).toBe(from);
+      expect(blocks[0]!.of).toBe(whole.left.length);
+      expect(joined(...blocks.map(({ right }) => right))).toEqual(whole.right.subarray(from));
+    }
+    expect([...renderBlocks(planOf(), { maker, from: whole.left.length })]).toEqual([]);
+  });
+
   it("is the same from a fresh maker as from a full cache, for one seed", () => {
     const again = renderPlan(planOf(), { maker: new NoteMaker() });
     expect(again.left).toEqual(renderPlan(planOf(), { maker }).left);

@@ -72,14 +72,33 @@ describe("a deck", () => {
 
   it("begins in the middle of a sound without a click", async () => {
     const { chain, finish } = await offlineChain(1.5);
-    const deck = new Deck(chain, 0.5, ignore);
-    deck.fadeIn();
-    deck.add(0, { left: sound.left.slice(20000), right: sound.right.slice(20000) });
+    const deck = new Deck(chain, 0.5, ignore, -0.4 as Seconds);
+    expect(deck.add(0, sound)).toBe(true);
     const heard = (await finish()).getChannelData(0);
-    const start = Math.round(deck.start * RATE);
-    expect(clickLevel(heard, RATE, 0, start + 2000)).toBeLessThan(-60);
-    const later = start + 4800;
-    expect(heard[later]).toBeCloseTo(0.5 * sound.left[24800]!, 5);
+    expect(clickLevel(heard, RATE, 0, 3000)).toBeLessThan(-60);
+    // Context time 0.1 s is 0.5 s into the sound.
+    const later = 0.1 * RATE;
+    expect(heard[later]).toBeCloseTo(0.5 * sound.left[later + 0.4 * RATE]!, 5);
+  });
+
+  it("takes the place of another at another level in mid-sound, each sample where it belongs", async () => {
+    const { chain, finish } = await offlineChain(1.5);
+    const old = new Deck(chain, 1, ignore);
+    addInBlocks(old, sound);
+    const louder = new Deck(chain, 1.5, ignore, (old.origin - 0.35) as Seconds);
+    // The first block is over before it comes; the second is heard in part.
+    expect(
+      louder.add(0, { left: sound.left.slice(0, 9600), right: sound.right.slice(0, 9600) }),
+    ).toBe(false);
+    expect(louder.add(9600, { left: sound.left.slice(9600), right: sound.right.slice(9600) })).toBe(
+      true,
+    );
+    old.leave(louder.start);
+    const heard = (await finish()).getChannelData(0);
+    expect(clickLevel(heard, RATE)).toBeLessThan(-60);
+    const frame = Math.round((louder.start + FADE_SECONDS) * RATE) + 10;
+    const place = frame - Math.round((old.origin - 0.35) * RATE);
+    expect(heard[frame]).toBeCloseTo(1.5 * sound.left[place]!, 5);
   });
 });
 
@@ -149,6 +168,46 @@ describe("playback on a page", () => {
     expect(ends).toEqual(["replaced"]);
     await until(() => ends.length === 2);
     expect(ends).toEqual(["replaced", "finished"]);
+  });
+
+  it("exchanges the level of what sounds at the place where it stands, and ends on time", async () => {
+    const plan = planOf(4);
+    const began = performance.now();
+    await click(() => playback.play({ kind: "plan", plan }));
+    await until(() => playback.level() > -50);
+    const before = playback.level();
+    const swapped = await playback.swap({ kind: "plan", plan }, { gain: -12 as Db });
+    expect(swapped.ok && swapped.value).toBeGreaterThan(0.02);
+    expect(swapped.ok && swapped.value).toBeLessThan((performance.now() - began) / 1000 + 0.2);
+    expect(ends).toEqual(["replaced"]);
+    expect(playback.isSounding()).toBe(true);
+    await until(() => playback.level() < before - 6);
+    await until(() => ends.length === 2);
+    expect(ends).toEqual(["replaced", "finished"]);
+  });
+
+  it("exchanges one voicing for another and samples for a plan; over, it ends", async () => {
+    const left = new Float32Array(RATE).map((_, i) => 0.1 * Math.sin(i / 20));
+    await click(() => playback.play({ kind: "samples", samples: { left, right: left } }));
+    await Promise.all([
+      playback.swap({ kind: "plan", plan: planOf(2, "ff") }),
+      playback.swap({ kind: "plan", plan: planOf(2) }),
+    ]);
+    expect(ends).toEqual(["replaced"]);
+    await until(() => playback.level() > -40);
+    const nothing = new Float32Array(10);
+    await playback.swap({ kind: "samples", samples: { left: nothing, right: nothing } });
+    expect(ends).toEqual(["replaced", "finished"]);
+    expect(playback.isSounding()).toBe(false);
+  });
+
+  it("simply plays when there is nothing to exchange", async () => {
+    await click(async () => {
+      const swapped = await playback.swap({ kind: "plan", plan: planOf(0.2) });
+      expect(swapped).toEqual({ ok: true, value: 0 });
+    });
+    await until(() => ends.length > 0);
+    expect(ends).toEqual(["finished"]);
   });
 
   it("gives only the last of several hasty plays", async () => {

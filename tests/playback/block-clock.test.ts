@@ -28,4 +28,13 @@ describe("the block clock", () => {
     expect(clock.timeOf(9600, at(1.31)) - late).toBeCloseTo(0.1, 12);
     expect(clock.lateBlocks).toBe(1);
   });
+
+  it("knows which frame sounds when, also after a late block", () => {
+    const clock = new BlockClock(at(1), rate);
+    expect(clock.frameAt(at(0.5))).toBe(0);
+    expect(clock.frameAt(at(1.1))).toBe(4800);
+    const late = clock.timeOf(4800, at(1.3));
+    expect(clock.frameAt(late)).toBe(4800);
+    expect(new BlockClock(clock.origin, rate).origin).toBe(clock.origin);
+  });
 });

@@ -57,6 +57,14 @@ describe("the render client", () => {
     expect(port.requests.filter(({ kind }) => kind === "cancel")).toHaveLength(1);
   });
 
+  it("asks for the rest of a sound only, when told so", () => {
+    const port = new FakePort();
+    const client = new RenderClient(port);
+    client.render(plan, -3 as Db, () => undefined, 9600);
+    client.render(plan, -3 as Db, () => undefined);
+    expect(port.requests).toMatchObject([{ from: 9600, gain: -3 }, { from: 0 }]);
+  });
+
   it("joins a whole render and says how far it is", async () => {
     const port = new FakePort();
     const shares: number[] = [];
