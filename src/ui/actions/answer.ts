@@ -38,6 +38,7 @@ export function answerQuestion(): void {
   }
   page.setState({ strip: reading.strip, problems: [], emptyPlace: null, nextFew: null });
   const asked: Asked = {
+    inquiry,
     question: reading.question,
     strip: reading.strip,
     remarks: reading.remarks,

@@ -91,7 +91,7 @@ function show(by: MadeBy, pitches: Pitches, title: string, step: string): void {
 export function showReference(point: ReferencePoint): void {
   page.setState({ emptyPlace: null });
   const pitches = pitchesOf(point.report.voicing);
-  show("book", pitches, point.label, `show ${point.letter}, ${point.label}`);
+  show("book", pitches, point.label, `show ${point.letter}`);
 }
 
 /** Shows one of the best other voicings of the texture. */

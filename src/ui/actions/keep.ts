@@ -6,8 +6,8 @@ import { take, wander } from "./steps.ts";
 
 /** Keeps the voicing in view. */
 export function keepThis(): void {
-  const { view } = page.getState();
-  if (view === null) return;
+  const { view, answer } = page.getState();
+  if (view === null || answer === null) return;
   const made = session().made;
   const name =
     view.by === "map"
@@ -15,7 +15,7 @@ export function keepThis(): void {
       : made === null || view.by === "hand"
         ? "By hand"
         : capital(made.title);
-  take(withKept(session(), view.pitches, name));
+  take(withKept(session(), view.pitches, name, answer.asked.inquiry));
   announce(`Kept as ${session().kept.at(-1)?.letter ?? ""}.`);
 }
 

@@ -45,23 +45,25 @@ export function Kept() {
           Nothing kept yet. What you keep stands here side by side, to compare and to play in turn.
         </p>
       )}
-      <ul className="kept-list">
-        {reported.map((one) => (
-          <KeptOne
-            key={one.kept.letter}
-            one={one}
-            isCompared={compared.includes(one.kept.letter)}
-          />
-        ))}
-      </ul>
-      {left !== undefined && right !== undefined && (
-        <p className="difference" data-testid="difference">
-          <b>
-            {right.kept.letter} against {left.kept.letter}:
-          </b>{" "}
-          {differenceWords(right.report, left.report)}
-        </p>
-      )}
+      <div className="kept-body">
+        <ul className="kept-list">
+          {reported.map((one) => (
+            <KeptOne
+              key={one.kept.letter}
+              one={one}
+              isCompared={compared.includes(one.kept.letter)}
+            />
+          ))}
+        </ul>
+        {left !== undefined && right !== undefined && (
+          <p className="difference" data-testid="difference">
+            <b>
+              {right.kept.letter} against {left.kept.letter}:
+            </b>{" "}
+            {differenceWords(right.report, left.report)}
+          </p>
+        )}
+      </div>
     </section>
   );
 }

@@ -3,7 +3,7 @@ import type { Voicing } from "../../voicing/index.ts";
 
 /** Pitches the small ladders reach from and to, MIDI; all of them share one scale. */
 const scale = { top: 84, bottom: 38 };
-const size = { width: 48, height: 110 };
+const size = { width: 48, height: 96 };
 const columns = { trumpets: 9, trombones: 24, saxes: 39, rhythm: 24 } as const;
 
 function yOf(pitch: number): number {

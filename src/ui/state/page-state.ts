@@ -4,6 +4,7 @@ import type {
   ReferencePoint,
   StripTone,
   VoicingReport,
+  Inquiry,
 } from "../../explore/index.ts";
 import type {
   AtlasCell,
@@ -21,6 +22,8 @@ import type { MadeBy, Pitches, Session } from "./session.ts";
 
 /** A question that could be read, with what the page needs to talk about it. */
 export interface Asked {
+  /** What was asked, as typed. */
+  readonly inquiry: Inquiry;
   readonly question: Question;
   readonly strip: readonly StripTone[];
   /** Readings chosen where the trade is split, one sentence each. */

@@ -129,11 +129,17 @@ export function nextLetter(kept: readonly Kept[]): string {
  * @param session - where the user is
  * @param pitches - who sounds what
  * @param name - what to call it
+ * @param inquiry - the question it answers; the one being typed may not be readable
  * @returns the next session; the new one is compared with the one before it
  */
-export function withKept(session: Session, pitches: Pitches, name: string): Session {
+export function withKept(
+  session: Session,
+  pitches: Pitches,
+  name: string,
+  inquiry: Inquiry = session.inquiry,
+): Session {
   const letter = nextLetter(session.kept);
-  const kept = [...session.kept, { letter, name, pitches, inquiry: session.inquiry }];
+  const kept = [...session.kept, { letter, name, pitches, inquiry }];
   const compared = [...session.compared.slice(-1), letter];
   return { ...session, kept, compared, step: `keep ${letter}` };
 }

@@ -66,14 +66,16 @@ function VoicingHead({ answer, view }: { readonly answer: Answer; readonly view:
   const made = usePage((state) => state.history.present.made);
   const { stack, techniques, isCrossSection } = view.report;
   const names = techniques.map((id) => techniqueTexts.get(id)?.label.toLowerCase() ?? id);
-  const words = isCrossSection ? ["cross-section", ...names] : names;
+  const title = made === null ? [] : [made.title.toLowerCase()];
+  const kinds = isCrossSection ? ["cross-section", ...names] : names;
+  const words = [...new Set([...title, ...kinds])];
   return (
     <div className="row voicing-head">
       <h2 id="voicing-title">Voicing</h2>
       <p className="stack-words">
         {stack.map((pitch) => withSigns(answer.asked.nameOf(pitch).name)).join(" ")}
       </p>
-      <p className="quiet">{[...(made === null ? [] : [made.title]), ...words].join(", ")}</p>
+      <p className="quiet">{words.join(", ")}</p>
       {made !== null && back > 0 && (
         <button type="button" className="link push" onClick={takeBack}>
           Undo: {step}
