@@ -8,3 +8,24 @@ export { textOf } from "./text-of.ts";
 export { createHistory, historyLimit, record, redo, undo, type History } from "./history.ts";
 export { bestOfCell, searchSteps, voicingOfCell, whyEmpty } from "./search-steps.ts";
 export { unwritten, type Unwritten } from "./unwritten.ts";
+export type * from "./lesson-types.ts";
+export { lessonParts } from "./lesson.ts";
+export {
+  ideaValue,
+  isSameStack,
+  lessonTextures,
+  notShared,
+  voicingOfTexture,
+} from "./lesson-textures.ts";
+export type * from "./quiz-types.ts";
+export { quizRules, type QuizRule, type QuizTolerance } from "./quiz-table.ts";
+export { pairMargin, quizDeck } from "./quiz-pairs.ts";
+export {
+  answerTurn,
+  ideasOf,
+  questionOf,
+  quizStart,
+  startRound,
+  type QuizBefore,
+  type QuizQuestion,
+} from "./quiz-round.ts";
