@@ -22,3 +22,5 @@ export {
   type MidiNote,
   type MidiTrack,
 } from "./midi/read-midi.ts";
+export { renderWav, type BlockRenderer, type ByteSink } from "./render-wav.ts";
+export type { RenderWavOptions } from "./render-wav.ts";

@@ -1,5 +1,5 @@
 import { seededChance } from "../base/index.ts";
-import type { Count, Hertz } from "../base/index.ts";
+import type { Chance, Count, Hertz } from "../base/index.ts";
 
 /** How samples are written: whole numbers of 16 or 24 bits, or 32-bit floating point. */
 export type WavFormat = "pcm16" | "pcm24" | "float32";
@@ -81,19 +81,20 @@ export function wavHeader(
  * Samples as they stand in a WAV file, frame by frame, without a head.
  * @param channels - one array a channel, all of one length
  * @param format - 24 bits unless given
- * @param seed - seed of the dither; a file written piece by piece needs another for every piece
+ * @param chance - draws the dither; hand the same one on from piece to piece, and a file written
+ * piece by piece is the one written at once
  * @returns bytes, little-endian
  * @throws RangeError without a channel or with channels of unlike length
  */
 export function encodeWavFrames(
   channels: readonly Float32Array[],
   format: WavFormat = "pcm24",
-  seed: Count = DITHER_SEED,
+  chance: Chance = ditherChance(),
 ): Uint8Array {
   const frames = frameCount(channels);
   const bytes = new Uint8Array(frames * channels.length * BYTES[format]);
   const view = new DataView(bytes.buffer);
-  const write = sampleWriter(view, format, seed);
+  const write = sampleWriter(view, format, chance);
   let at = 0;
   for (let frame = 0; frame < frames; frame++)
     for (const channel of channels) {
@@ -103,9 +104,17 @@ export function encodeWavFrames(
   return bytes;
 }
 
+/**
+ * The dither of one file from its beginning.
+ * @returns draws numbers from 0 to below 1, the same for every file
+ */
+export function ditherChance(): Chance {
+  return seededChance(DITHER_SEED);
+}
+
 type SampleWriter = (at: number, sample: number) => void;
 
-function sampleWriter(view: DataView, format: WavFormat, seed: Count): SampleWriter {
+function sampleWriter(view: DataView, format: WavFormat, chance: Chance): SampleWriter {
   if (format === "float32") return (at, sample) => view.setFloat32(at, sample, true);
   if (format === "pcm24")
     return (at, sample) => {
@@ -113,7 +122,6 @@ function sampleWriter(view: DataView, format: WavFormat, seed: Count): SampleWri
       view.setUint8(at, whole & 0xff);
       view.setInt16(at + 1, whole >> 8, true);
     };
-  const chance = seededChance(seed);
   return (at, sample) =>
     view.setInt16(at, quantized(sample, 0x8000, chance() + chance() - 1), true);
 }

@@ -1,5 +1,11 @@
 import type { Db, DbFs, Ratio, Result, Seconds } from "../base/index.ts";
-import type { Lufs, RenderedSound, SoundPlan, StereoSamples } from "../audio/index.ts";
+import type {
+  Lufs,
+  RenderedBlock,
+  RenderedSound,
+  SoundPlan,
+  StereoSamples,
+} from "../audio/index.ts";
 
 /** What can be played: a plan, rendered while it sounds, or samples at 48 kHz. */
 export type Sound =
@@ -58,7 +64,19 @@ export interface Playback {
   warmUp(): void;
   /** Integrated loudness of a plan as played, before the limiter, for level-matching. */
   measure(plan: SoundPlan): Promise<Result<Lufs>>;
-  /** Renders a plan for a file, faster than it sounds. */
+  /**
+   * Renders a plan block by block, faster than it sounds, for a file.
+   * @param plan - what sounds when
+   * @param onBlock - hears every block in order, at 48 kHz
+   * @param options - level; a signal that stops it
+   * @returns true when it ran to its end, false when it was stopped; problem "render-failed"
+   */
+  renderInto(
+    plan: SoundPlan,
+    onBlock: (block: RenderedBlock) => void,
+    options?: { readonly gain?: Db; readonly signal?: AbortSignal },
+  ): Promise<Result<boolean>>;
+  /** The same as one whole recording. */
   render(
     plan: SoundPlan,
     options?: {

@@ -103,6 +103,10 @@ class LivePlayback implements Playback {
     return this.renderer().measure(plan);
   }
 
+  renderInto(...asked: Parameters<Playback["renderInto"]>): ReturnType<Playback["renderInto"]> {
+    return this.renderer().renderInto(...asked);
+  }
+
   render(
     plan: SoundPlan,
     options: Parameters<Playback["render"]>[1] = {},

@@ -1,6 +1,6 @@
 import { fail, ok } from "../base/index.ts";
 import type { Db, Ratio, Result } from "../base/index.ts";
-import type { Frames, Lufs, RenderedSound, SoundPlan } from "../audio/index.ts";
+import type { Frames, Lufs, RenderedBlock, RenderedSound, SoundPlan } from "../audio/index.ts";
 import type { RenderReply, RenderRequest } from "./render-messages-types.ts";
 
 /** The stretch of sound that a worker has just finished. */
@@ -77,10 +77,30 @@ export class RenderClient {
   }
 
   /**
-   * Renders a plan as a whole, for a file.
+   * Renders a plan block by block until a signal stops it, for a file.
    * @param plan - what sounds when
-   * @param options - `gain` before the limiter, 0 dB unless given; `onProgress` hears the share
-   * done, 0 to 1; `signal` stops it
+   * @param onBlock - hears every block in order
+   * @param options - `gain` before the limiter, 0 dB unless given; `signal` stops it
+   * @returns true when it ran to its end, false when it was stopped; or the problem "render-failed"
+   */
+  async renderInto(
+    plan: SoundPlan,
+    onBlock: (block: RenderedBlock) => void,
+    options: { readonly gain?: Db; readonly signal?: AbortSignal } = {},
+  ): Promise<Result<boolean>> {
+    const { gain = 0 as Db, signal } = options;
+    const job = this.render(plan, gain, onBlock);
+    signal?.addEventListener("abort", job.cancel, { once: true });
+    if (signal?.aborted) job.cancel();
+    const result = await job.done;
+    signal?.removeEventListener("abort", job.cancel);
+    return result;
+  }
+
+  /**
+   * Renders a plan as a whole.
+   * @param plan - what sounds when
+   * @param options - as of `renderInto`, and `onProgress` hears the share done, 0 to 1
    * @returns the sound, `isWhole` false when it was stopped; or the problem "render-failed"
    */
   async renderWhole(
@@ -91,15 +111,12 @@ export class RenderClient {
       readonly signal?: AbortSignal;
     } = {},
   ): Promise<Result<RenderedSound>> {
-    const blocks: BlockReply[] = [];
-    const job = this.render(plan, options.gain ?? (0 as Db), (block) => {
+    const blocks: RenderedBlock[] = [];
+    const hear = (block: RenderedBlock): void => {
       blocks.push(block);
       options.onProgress?.((block.from + block.left.length) / block.of);
-    });
-    options.signal?.addEventListener("abort", job.cancel, { once: true });
-    if (options.signal?.aborted) job.cancel();
-    const result = await job.done;
-    options.signal?.removeEventListener("abort", job.cancel);
+    };
+    const result = await this.renderInto(plan, hear, options);
     if (!result.ok) return result;
     return ok({ ...joined(blocks), sampleRate: WORKER_SAMPLE_RATE, isWhole: result.value });
   }
@@ -154,7 +171,7 @@ function failed(detail: string): ReturnType<typeof fail> {
   return fail("render-failed", `This sound could not be computed: ${detail}.`);
 }
 
-function joined(blocks: readonly BlockReply[]): Pick<RenderedSound, "left" | "right"> {
+function joined(blocks: readonly RenderedBlock[]): Pick<RenderedSound, "left" | "right"> {
   const frames = blocks.reduce((sum, { left }) => sum + left.length, 0);
   const left = new Float32Array(frames);
   const right = new Float32Array(frames);

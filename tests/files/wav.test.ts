@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Hertz } from "../../src/base/index.ts";
-import { encodeWav, encodeWavFrames, wavHeader } from "../../src/files/wav.ts";
+import { ditherChance, encodeWav, encodeWavFrames, wavHeader } from "../../src/files/wav.ts";
 
 const sampleRate = 48000 as Hertz;
 
@@ -101,13 +101,14 @@ describe("a WAV file", () => {
     expect(read(bytes).data.size).toBe(3);
   });
 
-  it("is the same written piece by piece", () => {
-    const whole = encodeWav([left, right], { sampleRate, format: "pcm24" });
-    const head = wavHeader({ sampleRate, format: "pcm24", channels: 2, frames: 5 });
+  it.each(["pcm16", "pcm24", "float32"] as const)("in %s is the same piece by piece", (format) => {
+    const whole = encodeWav([left, right], { sampleRate, format });
+    const head = wavHeader({ sampleRate, format, channels: 2, frames: 5 });
+    const chance = ditherChance();
     const pieces = [
       ...head,
-      ...encodeWavFrames([left.subarray(0, 2), right.subarray(0, 2)], "pcm24"),
-      ...encodeWavFrames([left.subarray(2), right.subarray(2)], "pcm24"),
+      ...encodeWavFrames([left.subarray(0, 2), right.subarray(0, 2)], format, chance),
+      ...encodeWavFrames([left.subarray(2), right.subarray(2)], format, chance),
     ];
     expect(Uint8Array.from(pieces)).toEqual(whole);
   });
