@@ -57,6 +57,32 @@ describe("the voicing", () => {
     await close();
   });
 
+  it("follows a token under a finger, without scrolling the page", async () => {
+    const { page, close } = await openPage({
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    const parts = partsOf(page);
+    await says(parts.stack, firstStack);
+    await parts.token("tbn1").scrollIntoViewIfNeeded();
+    const start = await cornerOf(parts.token("tbn1"));
+    const scrolled = () => page.evaluate(() => scrollY);
+    const before = await scrolled();
+    const touch = await page.context().newCDPSession(page);
+    const finger = (type: "touchStart" | "touchMove" | "touchEnd", y: number) =>
+      touch.send("Input.dispatchTouchEvent", {
+        type,
+        touchPoints: type === "touchEnd" ? [] : [{ x: start.x + 20, y }],
+      });
+    await finger("touchStart", start.y + 12);
+    for (let step = 1; step <= 8; step += 1) await finger("touchMove", start.y + 12 - 5 * step);
+    await finger("touchEnd", 0);
+    await parts.button(/^Undo: Tbn 1 to/).waitFor();
+    expect(await scrolled()).toBe(before);
+    await close();
+  });
+
   it("fixes what was moved and finds the rest", async () => {
     const { page, close } = await openPage();
     const parts = partsOf(page);
