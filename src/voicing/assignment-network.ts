@@ -104,6 +104,11 @@ export class AssignmentNetwork {
     return true;
   }
 
+  /** Whether a section must sound or may not sound in full: then it matters who rests for whom. */
+  get hasBoundSections(): boolean {
+    return this.limits.mostOfSection !== null || this.limits.sectionMustSound !== null;
+  }
+
   /** The rewards of a complete assignment, to be given back. */
   get rewards(): Count {
     return this.needed * must;

@@ -3,8 +3,9 @@ import { far, type AssignmentNetwork } from "./assignment-network.ts";
 
 /**
  * Adds players one by one, each by the cheapest chain of moves: somebody who rests takes a note,
- * who was there makes room, and so on. Shortest paths by rounds over what was newly reached; sets
- * of notes are bits, so a stack may have up to 31 notes.
+ * who was there makes room, and so on. Where sections have a least or a most, somebody may also go
+ * to rest for another of the section to enter. Shortest paths by rounds over what was newly reached;
+ * sets of notes are bits, so a stack may have up to 31 notes.
  * @source R. K. Ahuja, T. L. Magnanti, J. B. Orlin, Network Flows (1993), chapter 9 (successive
  *   shortest paths)
  */
@@ -16,6 +17,9 @@ export class CheapestChain {
   /** The same to the note, and the section it comes through. */
   private readonly toNote: Int32Array;
   private readonly fromNote: Int32Array;
+  /** Least cost to have one more of a section at rest, and who goes there; −1: it starts so. */
+  private readonly toRest: Int32Array;
+  private readonly fromRest: Int32Array;
   /** Notes of each section reached in the last round and in this one. */
   private readonly fresh: Int32Array;
   private readonly next: Int32Array;
@@ -29,6 +33,8 @@ export class CheapestChain {
     this.fromSection = new Int32Array(nodes);
     this.toNote = new Int32Array(Math.max(1, players));
     this.fromNote = new Int32Array(Math.max(1, players));
+    this.toRest = new Int32Array(sections);
+    this.fromRest = new Int32Array(sections);
     this.fresh = new Int32Array(sections);
     this.next = new Int32Array(sections);
   }
@@ -41,8 +47,9 @@ export class CheapestChain {
     this.startFromRest();
     for (let goesOn = true; goesOn;) {
       const byPlayers = this.passOnByPlayers();
+      const byRest = this.network.hasBoundSections && this.passOnByRest();
       const byNotes = this.passOnByNotes();
-      goesOn = byPlayers || byNotes;
+      goesOn = byPlayers || byRest || byNotes;
       this.turnRound();
     }
     const end = this.cheapestEnd();
@@ -53,26 +60,58 @@ export class CheapestChain {
   }
 
   private startFromRest(): void {
-    const { network, toSection, fromSection, toNote, fresh, next } = this;
-    const { players, sections, width, cost, place, sectionOf } = network;
+    const { network, toSection, toNote, toRest, fromRest, fresh, next } = this;
+    const { sections, width } = network;
     for (let node = 0; node < sections * width; node++) toSection[node] = far;
     for (let j = 0; j < width; j++) toNote[j] = far;
-    for (let s = 0; s < sections; s++) fresh[s] = next[s] = 0;
+    for (let s = 0; s < sections; s++) {
+      toRest[s] = network.startCost(s);
+      fromRest[s] = -1;
+      next[s] = 0;
+    }
+    for (let s = 0; s < sections; s++) if (toRest[s] !== far) this.enter(s);
+    fresh.set(next);
+    next.fill(0);
+  }
+
+  /** Those of a section who rest may take any note. */
+  private enter(s: Count): void {
+    const { network, toSection, fromSection, next } = this;
+    const { players, width, cost, place, sectionOf } = network;
+    const start = this.toRest[s]!;
+    const at = s * width;
+    let reached = next[s]!;
     for (let p = 0; p < players; p++) {
-      if (place[p]! >= 0) continue;
-      const s = sectionOf[p]!;
-      const start = network.startCost(s);
-      if (start === far) continue;
+      if (place[p]! >= 0 || sectionOf[p] !== s) continue;
       const row = p * width;
-      const at = s * width;
       for (let j = 0; j < width; j++) {
         const c = cost[row + j]!;
         if (c === far || c + start >= toSection[at + j]!) continue;
         toSection[at + j] = c + start;
         fromSection[at + j] = p;
-        fresh[s] = fresh[s]! | (1 << j);
+        reached |= 1 << j;
       }
     }
+    next[s] = reached;
+  }
+
+  /** Whoever was newly reached may go to rest instead, for another of the section to enter. */
+  private passOnByRest(): boolean {
+    const { network, toSection, toRest, fromRest, fresh } = this;
+    const { players, width, cost, place, sectionOf, sections } = network;
+    let better = 0;
+    for (let p = 0; p < players; p++) {
+      const a = place[p]!;
+      const s = sectionOf[p]!;
+      if (a < 0 || ((fresh[s]! >> a) & 1) === 0) continue;
+      const resting = toSection[s * width + a]! - cost[p * width + a]!;
+      if (resting >= toRest[s]!) continue;
+      toRest[s] = resting;
+      fromRest[s] = p;
+      better |= 1 << s;
+    }
+    for (let s = 0; s < sections; s++) if (((better >> s) & 1) === 1) this.enter(s);
+    return better !== 0;
   }
 
   /** Passes on what newly reached a player's note: that player moves over and makes room. */
@@ -164,7 +203,7 @@ export class CheapestChain {
 
   /** Makes the moves of the chain that ends on a note, from there back to the one who rested. */
   private move(end: Count): void {
-    const { network, fromSection, fromNote } = this;
+    const { network, fromSection, fromNote, fromRest } = this;
     const { place, width, sectionSize } = network;
     let j = end;
     let s = fromNote[j]!;
@@ -180,11 +219,17 @@ export class CheapestChain {
       }
       const before = place[p]!;
       place[p] = j;
-      if (before < 0) {
+      if (before >= 0) {
+        j = before;
+        continue;
+      }
+      const leaving = fromRest[s]!;
+      if (leaving < 0) {
         sectionSize[s] = sectionSize[s]! + 1;
         return;
       }
-      j = before;
+      j = place[leaving]!;
+      place[leaving] = -1;
     }
   }
 }

@@ -7,6 +7,7 @@ import { cannot } from "../../src/voicing/instance-types.ts";
 import { isInSet } from "../../src/voicing/stack-sets.ts";
 import { printProblem } from "../../src/voicing/problem.ts";
 import { searchAtlas } from "../../src/voicing/search.ts";
+import { restrictedTo, type SearchOptions } from "../../src/voicing/search-options.ts";
 import { bruteForce, printedKey } from "./support/brute-force.ts";
 import { ask } from "./support/questions.ts";
 
@@ -15,6 +16,12 @@ const symbols = ["F13", "Cm9", "C7alt", "Dm7b5", "Bbmaj7", "G7sus4", "Eb6", "C/E
 const leads = ["A3", "C4", "Eb4", "F4", "Gb4", "A4", "B4", "D5"];
 const rules: readonly RuleId[] = ["H3", "H4", "H5", "H5b", "H6", "H7", "H8", "H9"];
 
+/*
+ * Covers src/voicing/spans.ts, src/voicing/span-best.ts, src/voicing/cell.ts,
+ * src/voicing/stack-pool.ts, src/voicing/stack-lister.ts, src/voicing/stack-solver.ts,
+ * src/voicing/section-parts.ts and src/voicing/sectioned-assignment.ts: the parts of one search,
+ * judged as a whole by trying everything on small questions.
+ */
 /** A small question: three or four players whose ranges are cut so that few notes are left. */
 const smallQuestion = fc
   .record({
@@ -62,15 +69,16 @@ function cut(player: Player, lead: number, reach: number): Player {
   return low > player.range.high ? player : { ...player, range: { ...player.range, low } };
 }
 
-function compare(question: Question, layer: LayerId): number {
-  const built = buildInstance(question);
-  const search = searchAtlas(question, { layer });
+function compare(question: Question, options: SearchOptions & { readonly layer: LayerId }): number {
+  const restricted = restrictedTo(question, options.sections);
+  const built = restricted.ok ? buildInstance(restricted.value) : restricted;
+  const search = searchAtlas(question, options);
   if (!built.ok || !search.ok) return 0;
   const instance = built.value;
   if (instance.candidates.length > 12) return 0;
   let step = search.value.next();
   while (!step.done) step = search.value.next();
-  const printed = printProblem(question, step.value, { layer });
+  const printed = printProblem(question, step.value, options);
   if (!printed.ok) throw new Error(printed.problem.message);
   const bottoms = new Map<number, number>();
   instance.bottomCost.forEach((cost, c) => {
@@ -99,13 +107,26 @@ describe("the atlas of a small line-up", () => {
       let cells = 0;
       fc.assert(
         fc.property(smallQuestion, ({ question }) => {
-          if (question) cells += compare(question, layer);
+          if (question) cells += compare(question, { layer });
         }),
         { seed: 7, numRuns: 60 },
       );
       // Guards against a property that never meets a question.
       expect(cells).toBeGreaterThan(100);
     });
+
+  it("is what trying everything gives when a set of sections must sound, in every layer", () => {
+    const sets = [["trumpets", "saxes"], ["trombones", "saxes"], ["saxes"]] as const;
+    const layers = fc.constantFrom("free" as const, "by-section" as const, "crossed" as const);
+    let cells = 0;
+    fc.assert(
+      fc.property(smallQuestion, fc.constantFrom(...sets), layers, ({ question }, set, layer) => {
+        if (question) cells += compare(question, { layer, sections: set });
+      }),
+      { seed: 7, numRuns: 120 },
+    );
+    expect(cells).toBeGreaterThan(100);
+  });
 
   it("holds with the melody inside the chord instead of on top", () => {
     const players = (["tpt1", "tbn1", "alto1"] as const).map((seat) => makePlayer({ seat }));
@@ -118,7 +139,7 @@ describe("the atlas of a small line-up", () => {
         range: { low: 55, high: 67 } as Player["range"],
       })),
     };
-    expect(compare(question, "free")).toBeGreaterThan(3);
+    expect(compare(question, { layer: "free" })).toBeGreaterThan(3);
   });
 
   it("keeps players who are fixed where they are", () => {
@@ -129,7 +150,7 @@ describe("the atlas of a small line-up", () => {
       players: players.map((player) => cut(player, 74, 16)),
       locks: [{ playerId: "tenor1", sounding: 67 as never }],
     });
-    expect(compare(whole, "free")).toBeGreaterThan(0);
+    expect(compare(whole, { layer: "free" })).toBeGreaterThan(0);
     const search = searchAtlas(whole);
     if (!search.ok) throw new Error(search.problem.message);
     let step = search.value.next();

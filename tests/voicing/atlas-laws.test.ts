@@ -11,6 +11,7 @@ import {
 } from "../../src/voicing/index.ts";
 import { ask, playersOf } from "./support/questions.ts";
 
+/* Covers src/voicing/check-question.ts: questions that are refused, at the end. */
 const fourHorns = playersOf("four-horn");
 const sixHorns = playersOf("six-horn");
 
