@@ -1,12 +1,6 @@
-import {
-  ok,
-  pitchClass,
-  quantity,
-  type Count,
-  type Result,
-  type SoundingMidi,
-} from "../base/index.ts";
+import { ok, pitchClass, type Count, type Result, type SoundingMidi } from "../base/index.ts";
 import { costOfHome, costOfLevel, type Player } from "../band/index.ts";
+import { candidateNotes, isHarmonyNote } from "./candidate-notes.ts";
 import { checkPlayers, heldPitches, notInChord, outOfReach } from "./check-question.ts";
 import { groupsFor, harmonyOf, type Harmony } from "./harmony.ts";
 import { cannot, type Instance } from "./instance-types.ts";
@@ -14,7 +8,6 @@ import { addToSet } from "./stack-sets.ts";
 import {
   isBadNinth,
   isBottomTooLow,
-  isLowColour,
   isTooLowTogether,
   mayPlay,
   registerCostOf,
@@ -35,29 +28,6 @@ import {
 } from "./stack-costs.ts";
 import { gapBetween } from "./stack.ts";
 import type { Question } from "./voicing-types.ts";
-
-/** Semitones over the lead that harmony may reach when the lead need not be on top. */
-const reachAboveLead = 12;
-
-const below = (midi: SoundingMidi): SoundingMidi => quantity(midi - 1);
-
-function candidatesOf(
-  question: Question,
-  harmony: Harmony,
-  players: readonly Player[],
-): readonly SoundingMidi[] {
-  const top = question.rules.H1 ? question.lead : question.lead + reachAboveLead;
-  const found: SoundingMidi[] = [];
-  for (let midi = quantity<SoundingMidi>(Math.min(127, top)); midi >= 0; midi = below(midi)) {
-    const isTone = !question.rules.H2 || harmony.ticked.has(harmony.aboveRoot(midi));
-    const isLow = question.rules.H9 && isLowColour(midi, harmony);
-    const mayBeHere = midi === question.lead || (isTone && !isLow);
-    const isUnderLead = question.rules.H7 && midi === question.lead - 1;
-    if (mayBeHere && !isUnderLead && players.some((each) => mayPlay(each, midi, question)))
-      found.push(midi);
-  }
-  return found;
-}
 
 /**
  * Turns a question into numbers.
@@ -80,7 +50,7 @@ export function buildInstance(question: Question): Result<Instance> {
   const players = taking.map((each) => each.player);
   if (!players.some((player) => mayPlay(player, question.lead, question)))
     return outOfReach(question);
-  const candidates = candidatesOf(question, harmony, players);
+  const candidates = candidateNotes(question, harmony, players);
   for (const [id, at] of held.value)
     if (at !== "rest" && !candidates.includes(at)) return notInChord(question, id);
   return ok(compile(question, harmony, taking, candidates, held.value));
@@ -100,7 +70,7 @@ function compile(
 ): Instance {
   const players = taking.map((each) => each.player);
   const sectionNames = [...new Set(players.map((player) => player.section))];
-  const costs = playerCosts(question, players, candidates);
+  const costs = playerCosts(question, harmony, players, candidates);
   return {
     candidates: Int32Array.from(candidates),
     leadIndex: candidates.indexOf(question.lead),
@@ -135,6 +105,7 @@ function compile(
 
 function playerCosts(
   question: Question,
+  harmony: Harmony,
   players: readonly Player[],
   candidates: readonly SoundingMidi[],
 ): { readonly playerCost: Int32Array; readonly lineCost: Int32Array } {
@@ -147,7 +118,8 @@ function playerCosts(
       const register = registerCostOf(player, midi, question) + costOfLevel(player, midi);
       const home = question.homes ? costOfHome(player, midi) : 0;
       lineCost[at] = isPossible ? register : cannot;
-      playerCost[at] = isPossible ? register + home : cannot;
+      playerCost[at] =
+        isPossible && isHarmonyNote(midi, question, harmony) ? register + home : cannot;
     }),
   );
   return { playerCost, lineCost };
@@ -178,11 +150,12 @@ function neighbours(
   candidates: readonly SoundingMidi[],
 ): Pick<Instance, "neighbourCost" | "lowestNeighbourCost" | "lowestNeighbourCostOfThree"> {
   const size = candidates.length;
+  const isHarmony = candidates.map((midi) => isHarmonyNote(midi, question, harmony));
   const table = (isLowest: boolean, notes: number): Int32Array => {
     const costs = new Int32Array(size * size).fill(cannot);
     candidates.forEach((upper, u) =>
       candidates.forEach((lower, l) => {
-        if (l <= u) return;
+        if (l <= u || !isHarmony[u] || !isHarmony[l]) return;
         const gap = gapBetween(lower, upper);
         if (question.rules.H8 && gap > widestGapOver(lower, isLowest, notes, harmony)) return;
         const atLead =
@@ -212,6 +185,7 @@ function innerCostOf(midi: SoundingMidi, harmony: Harmony): number {
 }
 
 function bottomOrCannot(midi: SoundingMidi, question: Question, harmony: Harmony): number {
+  if (!isHarmonyNote(midi, question, harmony)) return cannot;
   if (question.rules.H4 && !question.bassSounds && harmony.aboveRoot(midi) !== harmony.bass)
     return cannot;
   if (question.rules.H5b && isBottomTooLow(midi, harmony)) return cannot;
