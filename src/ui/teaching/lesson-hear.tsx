@@ -1,0 +1,98 @@
+import type { Idea } from "../../explore/index.ts";
+import { stopSound } from "../actions/hear.ts";
+import { useSound } from "../actions/sound-state.ts";
+import { Choice } from "../parts/choice.tsx";
+import { WarnSign } from "../parts/warn-sign.tsx";
+import { hearTextures, isLevelMatched, type NamedTexture } from "./hear-texture.ts";
+import { matchIdea } from "./teaching-moves.ts";
+import { useTeaching } from "./teaching-store.ts";
+
+/** Ways to hear a pair: one, the other, both in turn. */
+export function HearPair(props: {
+  readonly first: NamedTexture;
+  readonly second: NamedTexture;
+  readonly isMatched: boolean;
+  readonly firstRef?: React.Ref<HTMLButtonElement>;
+}) {
+  const { first, second, isMatched, firstRef } = props;
+  const turn = useSound((state) => state.turn);
+  const isSilent = useSound((state) => state.blocked !== null);
+  const way = isSilent ? "teach-way way-silent" : "teach-way";
+  return (
+    <div className="teach-ways" role="group" aria-label="Hear">
+      {[first, second].map((one) => (
+        <button
+          key={one.name}
+          type="button"
+          className={way}
+          data-last={turn === one.name}
+          onClick={() => hearTextures([one], isMatched)}
+        >
+          {one.name}
+        </button>
+      ))}
+      <button
+        type="button"
+        className={way}
+        ref={firstRef}
+        onClick={() => hearTextures([first, second], isMatched)}
+      >
+        {first.name}, then {isLetter(second.name) ? second.name : second.name.toLowerCase()}
+      </button>
+    </div>
+  );
+}
+
+function isLetter(name: string): boolean {
+  return name.length === 1;
+}
+
+/** Level of the pair, and what sounds now. */
+export function LessonLevel({ idea }: { readonly idea: Idea }) {
+  const chosen = useTeaching((state) => state.matched[idea]);
+  return (
+    <div className="teach-level">
+      <Choice
+        label="Level"
+        options={[
+          { value: "played", text: "As played", meaning: "Differences of loudness are real." },
+          {
+            value: "matched",
+            text: "Level-matched",
+            meaning: "Both equally loud, so that loudness does not give the answer away.",
+          },
+        ]}
+        value={isLevelMatched(idea, chosen) ? "matched" : "played"}
+        onChange={(value) => matchIdea(idea, value === "matched")}
+      />
+      <SoundLine />
+    </div>
+  );
+}
+
+/** What sounds now and how to stop it; why nothing does; else the usual caution. */
+export function SoundLine() {
+  const turn = useSound((state) => state.turn);
+  const blocked = useSound((state) => state.blocked);
+  const hasSounded = useSound((state) => state.hasSounded);
+  if (blocked !== null)
+    return (
+      <p className="row teach-line">
+        <WarnSign /> {blocked}
+      </p>
+    );
+  if (turn !== null)
+    return (
+      <p className="row teach-line">
+        <button type="button" className="link link-sound" onClick={stopSound}>
+          Stop
+        </button>
+        <span className="quiet">Now {turn}</span>
+      </p>
+    );
+  return (
+    <p className="quiet teach-line">
+      {hasSounded ? "Held for three seconds" : "Starts quietly; mind the volume on headphones."}
+    </p>
+  );
+}

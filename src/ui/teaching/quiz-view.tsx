@@ -1,0 +1,76 @@
+import { ideasOf, type Idea } from "../../explore/index.ts";
+import { useEffect, useRef } from "react";
+import type { Asked } from "../state/page-state.ts";
+import { ideaWords } from "./lesson-words.ts";
+import { askAbout, beginRound } from "./quiz-moves.ts";
+import { QuizQuestionView } from "./quiz-question.tsx";
+import { QuizSummary } from "./quiz-summary.tsx";
+import { quizWords } from "./quiz-words.ts";
+import { useTeaching } from "./teaching-store.ts";
+
+/** The listening quiz: its start, its questions, its end. */
+export function QuizView({ asked }: { readonly asked: Asked }) {
+  const deck = useTeaching((state) => state.deck);
+  const fault = useTeaching((state) => state.fault);
+  const { round, question, answer } = useTeaching((state) => state.quiz);
+  if (fault !== null) return <p className="teach-empty">{fault}</p>;
+  if (deck === null)
+    return (
+      <p className="teach-empty" role="status">
+        Looking for pairs among the textures of {asked.question.chord.display} …
+      </p>
+    );
+  if (round === null) return <QuizStart able={ideasOf(deck)} />;
+  if (question === null) return <QuizSummary round={round} />;
+  const number = round.answers.length - (answer === null ? 0 : 1);
+  return <QuizQuestionView key={number} question={question} asked={asked} />;
+}
+
+const ideas: readonly Idea[] = ["span", "weight", "density", "interleaving"];
+
+function QuizStart({ able }: { readonly able: readonly Idea[] }) {
+  const asking = useTeaching((state) => state.quiz.asking);
+  const begin = useRef<HTMLButtonElement>(null);
+  useEffect(() => begin.current?.focus(), []);
+  if (able.length === 0)
+    return (
+      <p className="teach-empty">
+        This question has no two textures that differ in one thing only. A larger line-up has more.
+      </p>
+    );
+  return (
+    <div className="quiz quiz-start">
+      <p className="quiz-lead">
+        Twelve questions, two voicings each, made of the chord and the melody in view. They differ
+        clearly in what is asked and hardly in anything else. Two right in a row make the next
+        difference smaller, one wrong makes it larger. Take your time; hear them as often as you
+        like.
+      </p>
+      <p className="quiz-lead">
+        Both are brought to the same loudness, so that the louder one does not give itself away.
+        Only “heavier” is heard as played: there, loudness is part of the thing.
+      </p>
+      <fieldset className="quiz-ideas">
+        <legend>Ask which is</legend>
+        {ideas.map((idea) => (
+          <button
+            key={idea}
+            type="button"
+            className="quiz-idea"
+            aria-pressed={asking.includes(idea) && able.includes(idea)}
+            disabled={!able.includes(idea)}
+            title={
+              able.includes(idea) ? ideaWords[idea].sentence : "This question has no such pair"
+            }
+            onClick={() => askAbout(idea, !asking.includes(idea))}
+          >
+            {quizWords[idea].more}
+          </button>
+        ))}
+      </fieldset>
+      <button type="button" className="act quiz-begin" ref={begin} onClick={() => beginRound()}>
+        Begin
+      </button>
+    </div>
+  );
+}
