@@ -65,10 +65,9 @@ describe("the voicing", () => {
     });
     const parts = partsOf(page);
     await says(parts.stack, firstStack);
-    await parts.token("tbn1").scrollIntoViewIfNeeded();
+    await parts.token("tbn1").evaluate((token) => token.scrollIntoView({ block: "center" }));
     const start = await cornerOf(parts.token("tbn1"));
-    const scrolled = () => page.evaluate(() => scrollY);
-    const before = await scrolled();
+    const before = await cornerOf(page.getByTestId("ladder"));
     const touch = await page.context().newCDPSession(page);
     const finger = (type: "touchStart" | "touchMove" | "touchEnd", y: number) =>
       touch.send("Input.dispatchTouchEvent", {
@@ -79,7 +78,9 @@ describe("the voicing", () => {
     for (let step = 1; step <= 8; step += 1) await finger("touchMove", start.y + 12 - 5 * step);
     await finger("touchEnd", 0);
     await parts.button(/^Undo: Tbn 1 to/).waitFor();
-    expect(await scrolled()).toBe(before);
+    // Forty pixels up with the finger; what appears above the ladder may nudge it a little.
+    const after = await cornerOf(page.getByTestId("ladder"));
+    expect(Math.abs(after.y - before.y)).toBeLessThan(20);
     await close();
   });
 

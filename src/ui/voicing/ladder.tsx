@@ -1,4 +1,11 @@
-import { useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
+import {
+  useEffect,
+  useRef,
+  useState,
+  type KeyboardEvent,
+  type PointerEvent,
+  type RefObject,
+} from "react";
 import { abandonDrag, dragTo, dropToken, move, nudge, selectPlayer } from "../actions/edit.ts";
 import { hearPlayer, hearView } from "../actions/hear.ts";
 import { toggleFixed } from "../actions/roles.ts";
@@ -85,6 +92,7 @@ function Tokens(props: {
   const locks = usePage((state) => state.history.present.inquiry.locks);
   const group = useRef<SVGGElement>(null);
   const { dragged, onPointerDown } = useTokenDrag(plan);
+  useTouchOnTokens(group);
   const order = question.players.map((player) => player.id);
   const stop = chosen !== null && order.includes(chosen) ? chosen : order[0];
   const focus = (id: string | undefined) =>
@@ -144,6 +152,19 @@ function keyOnToken(event: KeyboardEvent, id: string, go: (by: number) => void):
   event.preventDefault();
 }
 
+/**
+ * Keeps a finger on a token from scrolling the page. The style for that is not heeded inside
+ * drawings, so the touch itself is taken.
+ */
+function useTouchOnTokens(group: RefObject<SVGGElement | null>): void {
+  useEffect(() => {
+    const tokens = group.current;
+    const take = (event: TouchEvent) => event.preventDefault();
+    tokens?.addEventListener("touchstart", take, { passive: false });
+    return () => tokens?.removeEventListener("touchstart", take);
+  }, [group]);
+}
+
 /** Takes a token along under the finger; it snaps from semitone to semitone. */
 function useTokenDrag(plan: LadderPlan) {
   const [dragged, setDragged] = useState<string | null>(null);
@@ -154,6 +175,7 @@ function useTokenDrag(plan: LadderPlan) {
     const svg = element.ownerSVGElement;
     if (svg === null) return;
     selectPlayer(id);
+    element.focus({ preventScroll: true });
     element.setPointerCapture(event.pointerId);
     const startY = event.clientY;
     // The scale stays as it was when the token was taken, whatever the drag adds to it.

@@ -34,24 +34,32 @@ export function VoicingView() {
         <h2 id="voicing-title">Voicing</h2>
       ) : (
         <>
-          <VoicingHead answer={answer} view={view} />
-          <ReasonWords key={view.report.stack.join(" ")} view={view} />
-          <BrokenList view={view} />
-          <Remarks answer={answer} />
-          <div className="row voicing-tools">
-            <VoicingSteps view={view} />
-            <span className="push">
-              <Choice
-                label="Picture of the voicing"
-                options={options}
-                value={shown}
-                onChange={setShown}
-              />
-            </span>
+          <VoicingHead answer={answer} view={view} hasUndo={!isNarrow} />
+          <div className="voicing-words">
+            <ReasonWords key={view.report.stack.join(" ")} view={view} />
+            <BrokenList view={view} />
+            <Remarks answer={answer} />
+            <div className="row voicing-tools">
+              {!isNarrow && <VoicingSteps view={view} />}
+              <span className="push">
+                <Choice
+                  label="Picture of the voicing"
+                  options={options}
+                  value={shown}
+                  onChange={setShown}
+                />
+              </span>
+            </div>
           </div>
           {shown === "ladder" && <LadderRoom answer={answer} view={view} isNarrow={isNarrow} />}
           {shown !== "ladder" && (
             <PartsView answer={answer} view={view} isGrand={shown === "grand"} />
+          )}
+          {isNarrow && (
+            <div className="row voicing-tools">
+              <UndoStep />
+              <VoicingSteps view={view} />
+            </div>
           )}
         </>
       )}
@@ -60,9 +68,12 @@ export function VoicingView() {
   );
 }
 
-function VoicingHead({ answer, view }: { readonly answer: Answer; readonly view: InView }) {
-  const back = usePage((state) => state.history.past.length);
-  const step = usePage((state) => state.history.present.step);
+function VoicingHead(props: {
+  readonly answer: Answer;
+  readonly view: InView;
+  readonly hasUndo: boolean;
+}) {
+  const { answer, view, hasUndo } = props;
   const made = usePage((state) => state.history.present.made);
   const { stack, techniques, isCrossSection } = view.report;
   const names = techniques.map((id) => techniqueTexts.get(id)?.label.toLowerCase() ?? id);
@@ -76,12 +87,21 @@ function VoicingHead({ answer, view }: { readonly answer: Answer; readonly view:
         {stack.map((pitch) => withSigns(answer.asked.nameOf(pitch).name)).join(" ")}
       </p>
       <p className="quiet">{words.join(", ")}</p>
-      {made !== null && back > 0 && (
-        <button type="button" className="link push" onClick={takeBack}>
-          Undo: {step}
-        </button>
-      )}
+      {hasUndo && <UndoStep />}
     </div>
+  );
+}
+
+/** Takes the last step back, by its name, while a voicing that was made is in view. */
+function UndoStep() {
+  const back = usePage((state) => state.history.past.length);
+  const step = usePage((state) => state.history.present.step);
+  const isMade = usePage((state) => state.history.present.made !== null);
+  if (!isMade || back === 0) return null;
+  return (
+    <button type="button" className="link push" onClick={takeBack}>
+      Undo: {step}
+    </button>
   );
 }
 
