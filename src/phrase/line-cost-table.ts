@@ -14,8 +14,8 @@ export const moveCosts = Object.freeze({
   /** Added for a brass player's leap of this many semitones or more: it may not speak. */
   brassLeap: Object.freeze({ from: 8, cost: 2 }),
   /** Coming in or dropping out where the melody goes on. */
-  enter: 2,
-  leave: 2,
+  enter: 4,
+  leave: 4,
   /** Taking the melody over from the others, or giving it up. */
   leadChange: 3,
   /** A section's first chair overtaken by another of its section, for each who does. */

@@ -150,10 +150,11 @@ export function solveStage(
   const next = new Int32Array(stage.count);
   const order = byBest(solved);
   const row = new Int16Array(table.rowLength);
+  const leastFrom = new Int32Array(players.length + 1);
   const width = players.length;
   const shifted = shiftedRows(table, after, width);
   for (let a = 0; a < stage.count; a++) {
-    const least = loadRow(table, a, width, row);
+    const least = loadRow(table, a, leastFrom, row);
     if (stage.into) {
       const b = stage.into[a]!;
       best[a] = ownCost(stage, a) + solved.best[b]! + sumOf(row, shifted, b * width, width);
@@ -166,7 +167,7 @@ export function solveStage(
       const b = order[n]!;
       const onward = solved.best[b]!;
       if (onward + least > cheapest) break;
-      const total = onward + sumOf(row, shifted, b * width, width);
+      const total = onward + sumUpTo(row, shifted, b * width, leastFrom, cheapest - onward);
       if (total < cheapest || (total === cheapest && b < chosen)) {
         cheapest = total;
         chosen = b;
@@ -185,11 +186,14 @@ function shiftedRows({ to, offsets }: StepTable, after: Stage, width: number): U
   return shifted;
 }
 
-/** Lays the costs of all moves from one row side by side; returns the least a next row can cost. */
-function loadRow(table: StepTable, a: number, width: number, intoRow: Int16Array): number {
+/**
+ * Lays the costs of all moves from one row side by side, and writes the least that the players from
+ * each one on can cost; returns the least of all.
+ */
+function loadRow(table: StepTable, a: number, intoLeast: Int32Array, intoRow: Int16Array): number {
   const { from, costs, starts, widths, offsets } = table;
-  let least = 0;
-  for (let p = 0; p < width; p++) {
+  const width = widths.length;
+  for (let p = width - 1; p >= 0; p--) {
     const count = widths[p]!;
     const start = starts[p]! + from[a * width + p]! * count;
     let cheapest = 0x7fff;
@@ -198,14 +202,36 @@ function loadRow(table: StepTable, a: number, width: number, intoRow: Int16Array
       intoRow[offsets[p]! + t] = cost;
       if (cost < cheapest) cheapest = cost;
     }
-    least += cheapest;
+    intoLeast[p] = intoLeast[p + 1]! + cheapest;
   }
-  return least;
+  return intoLeast[0]!;
 }
 
 function sumOf(row: Int16Array, places: Uint16Array, from: number, width: number): number {
   let sum = 0;
   for (let p = 0; p < width; p++) sum += row[places[from + p]!]!;
+  return sum;
+}
+
+/** Players added between two looks at the limit. */
+const playersBetweenLooks = 3;
+
+/** The sum, or some number above the limit as soon as it must lie above it. */
+function sumUpTo(
+  row: Int16Array,
+  places: Uint16Array,
+  from: number,
+  leastFrom: Int32Array,
+  limit: number,
+): number {
+  const width = leastFrom.length - 1;
+  let sum = 0;
+  let p = 0;
+  while (p < width) {
+    const end = Math.min(width, p + playersBetweenLooks);
+    for (; p < end; p++) sum += row[places[from + p]!]!;
+    if (sum + leastFrom[p]! > limit) return limit + 1;
+  }
   return sum;
 }
 

@@ -1,6 +1,6 @@
 import type { Count, Semitones, SoundingMidi } from "../base/index.ts";
 import type { Dynamic, Player } from "../band/index.ts";
-import type { Colour, Divisions, Melody } from "../theory/index.ts";
+import type { Colour, Divisions, Melody, ReadChange } from "../theory/index.ts";
 import type { Question, RuleSettings } from "../voicing/index.ts";
 import type { Texture, TextureCurves } from "./curves.ts";
 import type { Harmonised, NoteChoices } from "./harmony-types.ts";
@@ -74,6 +74,8 @@ export interface PhraseRemark {
 export interface Phrase {
   /** Repeats written out. */
   readonly melody: Melody;
+  readonly changes: readonly ReadChange[];
+  readonly dynamics: readonly DynamicMark[];
   readonly players: readonly Player[];
   readonly harmonised: readonly Harmonised[];
   readonly moments: readonly AskedMoment[];

@@ -59,7 +59,15 @@ export function readPhrase(question: PhraseQuestion): Checked<Phrase> {
   if (problems.length > 0) return { ok: false, problems };
   return {
     ok: true,
-    value: { melody, players, harmonised: harmonised.value, moments: asked, remarks },
+    value: {
+      melody,
+      changes: read.value.changes,
+      dynamics: question.dynamics,
+      players,
+      harmonised: harmonised.value,
+      moments: asked,
+      remarks,
+    },
   };
 }
 

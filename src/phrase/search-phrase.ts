@@ -20,15 +20,15 @@ const firstSize: StageSize = {
   rows: 24,
   cells: 1,
   stacksInCell: 1,
-  assignmentsOfStack: 3,
+  assignmentsOfStack: 8,
 };
 
 /** What the answer is chosen from: at least 600 voicings a moment, as far as the atlas has them. */
-export const fullSize: StageSize = {
+const fullSize: StageSize = {
   rows: 600,
-  cells: 24,
-  stacksInCell: 3,
-  assignmentsOfStack: 8,
+  cells: 10,
+  stacksInCell: 5,
+  assignmentsOfStack: 12,
 };
 
 /** Moments between two reports of the full search. */

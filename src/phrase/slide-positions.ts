@@ -2,13 +2,21 @@ import type { Count, SoundingMidi } from "../base/index.ts";
 import type { Player } from "../band/index.ts";
 import { slideTable } from "./slide-table.ts";
 
-const { positions, harmonics, flatHarmonic, pedal, attachment, attachmentPositions } = slideTable;
+const {
+  positions,
+  harmonics,
+  flatHarmonic,
+  flatPositions,
+  pedal,
+  attachment,
+  attachmentPositions,
+} = slideTable;
 
 function positionsOf(tube: readonly number[], most: number, midi: number): number[] {
   const found: number[] = [];
   for (let position = 1; position <= most; position++) {
     const isThere = tube.some((open) => {
-      if (open === flatHarmonic && position === 1) return false;
+      if (open === flatHarmonic && !flatPositions.includes(position)) return false;
       return open - (position - 1) === midi;
     });
     if (isThere) found.push(position);
