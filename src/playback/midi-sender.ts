@@ -12,6 +12,8 @@ interface ChannelNote {
   readonly velocity: Count;
 }
 
+const nameOf = ({ channel, midi }: ChannelNote): string => `${channel} ${midi}`;
+
 /** Sends to one output and remembers what it has to end. */
 export class PortSender implements MidiSender {
   private plan: ChannelPlan;
@@ -34,21 +36,12 @@ export class PortSender implements MidiSender {
   }
 
   sound(notes: readonly MidiNote[]): Result<void> {
-    const wanted = this.onChannels(notes);
-    if (this.isDisposed || this.port.state === "disconnected") return gone(this.port.name);
-    try {
-      this.endNotes();
-      this.sendProgrammes();
-      // Known before they are sent: should a later one fail, the earlier ones can still be ended.
-      this.sounding = wanted;
-      for (const { channel, midi, velocity } of wanted)
-        this.port.send(noteOn(channel, midi, velocity));
-      return ok(undefined);
-    } catch {
-      this.stop();
-      this.known.clear();
-      return gone(this.port.name);
-    }
+    return this.send(notes, () => true);
+  }
+
+  add(notes: readonly MidiNote[]): Result<void> {
+    const added = new Set(this.onChannels(notes).map(nameOf));
+    return this.send(notes, (old) => added.has(nameOf(old)));
   }
 
   stop(): void {
@@ -84,10 +77,29 @@ export class PortSender implements MidiSender {
     this.sounding = [];
   };
 
+  private send(notes: readonly MidiNote[], isToEnd: (old: ChannelNote) => boolean): Result<void> {
+    const wanted = this.onChannels(notes);
+    if (this.isDisposed || this.port.state === "disconnected") return gone(this.port.name);
+    try {
+      this.endNotes(isToEnd);
+      this.sendProgrammes();
+      // Known before they are sent: should a later one fail, the earlier ones can still be ended.
+      this.sounding = [...this.sounding, ...wanted];
+      for (const { channel, midi, velocity } of wanted)
+        this.port.send(noteOn(channel, midi, velocity));
+      return ok(undefined);
+    } catch {
+      this.stop();
+      this.known.clear();
+      return gone(this.port.name);
+    }
+  }
+
   /** Explicit ends: not every receiver heeds the message that ends all. */
-  private endNotes(): void {
-    for (const { channel, midi } of this.sounding) this.port.send(noteOff(channel, midi));
-    this.sounding = [];
+  private endNotes(isToEnd: (old: ChannelNote) => boolean = () => true): void {
+    for (const old of this.sounding)
+      if (isToEnd(old)) this.port.send(noteOff(old.channel, old.midi));
+    this.sounding = this.sounding.filter((old) => !isToEnd(old));
   }
 
   private sendProgrammes(): void {

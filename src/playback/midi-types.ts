@@ -60,6 +60,13 @@ export interface MidiSender {
    * @throws RangeError for an unknown player, or a note or velocity outside MIDI's range
    */
   sound(notes: readonly MidiNote[]): Result<void>;
+  /**
+   * Sounds notes beside what sounds now, for chords that are rolled.
+   * @param notes - any number; one that sounds already is struck again
+   * @returns nothing, or the problem "midi-disconnected"
+   * @throws RangeError as `sound` does
+   */
+  add(notes: readonly MidiNote[]): Result<void>;
   /** Ends every note of ours, and tells the receiver to end all notes on our channels. */
   stop(): void;
   /**

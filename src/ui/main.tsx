@@ -11,6 +11,7 @@ import "./styles/map.css";
 import "./styles/voicing.css";
 import "./styles/side.css";
 import "./styles/sheet.css";
+import "./styles/hear.css";
 
 const place = document.getElementById("page");
 if (place === null) throw new Error("the page has no element #page");

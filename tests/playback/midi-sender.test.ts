@@ -76,6 +76,25 @@ describe("sending a voicing", () => {
     ]);
   });
 
+  it("adds the next note of a rolled chord beside those that sound, and ends them all", () => {
+    const { output, sender } = openOn();
+    sender.sound([note("alto1", 65)]);
+    output.sent.length = 0;
+    sender.add([note("tpt1", 74, 96)]);
+    expect(output.sent).toEqual([[0x90, 74, 96]]);
+    sender.add([note("tpt1", 74, 96)]);
+    expect(output.sent.slice(1)).toEqual([
+      [0x80, 74, 64],
+      [0x90, 74, 96],
+    ]);
+    output.sent.length = 0;
+    sender.sound([]);
+    expect(output.sent).toEqual([
+      [0x82, 65, 64],
+      [0x80, 74, 64],
+    ]);
+  });
+
   it("ends one voicing before the next and chooses sounds only once", () => {
     const { output, sender } = openOn();
     sender.sound([note("tpt1", 74), note("tbn1", 58)]);

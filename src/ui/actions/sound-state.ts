@@ -1,11 +1,23 @@
 import { createStore, useStore } from "zustand";
 import type { Manner } from "../../audio/index.ts";
+import { isCautionKnown } from "./caution.ts";
 
-/** Ways to hear a voicing that the page offers. */
-export type Way = Extract<
-  Manner,
-  "hit" | "sustained" | "rolled-from-bottom" | "section-by-section"
->;
+/** Ways to hear a voicing. */
+export type Way = Manner;
+
+/** What sounds under the horns. */
+export type Backing = "horns" | "bass" | "bass-piano" | "rhythm";
+
+/** Who is to be heard. */
+export interface Who {
+  /** Who stands out; empty for everybody. */
+  readonly playerIds: readonly string[];
+  /** What the others do meanwhile: nothing, or the same 12 dB softer. */
+  readonly others: "silent" | "softer";
+}
+
+/** Everybody, as written. */
+export const everybody: Who = Object.freeze({ playerIds: Object.freeze([]), others: "silent" });
 
 /** What the page knows of its sound. */
 export interface SoundState {
@@ -14,12 +26,18 @@ export interface SoundState {
   readonly blocked: string | null;
   /** The way used last; Space uses it again. */
   readonly last: Way;
+  /** Who was heard last; Space hears them again. */
+  readonly lastWho: Who;
+  /** Who is heard from now on. */
+  readonly who: Who;
+  readonly backing: Backing;
   readonly hasSounded: boolean;
+  /** Whether the caution about headphones has been given, at this visit or an earlier one. */
+  readonly isCautioned: boolean;
   readonly isMatched: boolean;
-  readonly withBass: boolean;
-  /** What level-matching did to the sound heard last, dB (LU). */
+  /** What level-matching does to the sound heard now or last, dB (LU). */
   readonly matchedBy: number | null;
-  /** Players who sound at this moment. */
+  /** Players of the voicing in view who sound at this moment. */
   readonly sounding: readonly string[];
   /** What sounds, in turn: a letter, or "this". */
   readonly turn: string | null;
@@ -30,9 +48,12 @@ export const sound = createStore<SoundState>()(() => ({
   phase: "silent",
   blocked: null,
   last: "hit",
+  lastWho: everybody,
+  who: everybody,
+  backing: "horns",
   hasSounded: false,
+  isCautioned: isCautionKnown(),
   isMatched: false,
-  withBass: false,
   matchedBy: null,
   sounding: [],
   turn: null,

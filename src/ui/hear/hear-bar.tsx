@@ -1,10 +1,15 @@
 import { memo, useRef, useState, type KeyboardEvent } from "react";
-import { hearInTurn, hearView, letBassSound, matchLevels, stopSound } from "../actions/hear.ts";
+import { headphoneCaution } from "../actions/caution.ts";
+import { hearInTurn, hearView, matchLevels, stopSound } from "../actions/hear.ts";
+import { useSaving } from "../actions/save-sound.ts";
 import { useSound, type Way } from "../actions/sound-state.ts";
 import { Choice, stepOfKey } from "../parts/choice.tsx";
 import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
+import { MoreWays } from "./more-ways.tsx";
+import { SavingLine } from "./saving-line.tsx";
 import { WaySign } from "./way-signs.tsx";
+import { backingTexts, whoWords } from "./who-words.ts";
 
 const ways: readonly { way: Way; text: string; short?: string; meaning: string }[] = [
   { way: "hit", text: "Hit", meaning: "A short accented chord." },
@@ -31,9 +36,10 @@ export const HearBar = memo(function HearBar() {
       <div className="hear-how">
         <div className="row">
           <LevelChoice />
-          <BassChoice />
+          <MoreWays />
         </div>
         {blocked === null ? <HearLine /> : <Blocked text={blocked} />}
+        <Setting />
       </div>
     </div>
   );
@@ -85,28 +91,20 @@ function Ways() {
 
 function LevelChoice() {
   const isMatched = useSound((state) => state.isMatched);
-  const matchedBy = useSound((state) => state.matchedBy);
   return (
-    <>
-      <Choice
-        label="Level"
-        options={[
-          { value: "played", text: "As played", meaning: "Differences of weight are real." },
-          {
-            value: "matched",
-            text: "Level-matched",
-            meaning: "Every voicing equally loud, so that louder does not win by being louder.",
-          },
-        ]}
-        value={isMatched ? "matched" : "played"}
-        onChange={(value) => matchLevels(value === "matched")}
-      />
-      {isMatched && matchedBy !== null && (
-        <span className="quiet" title="What level-matching did to the last sound, loudness units">
-          {levelText(matchedBy)}
-        </span>
-      )}
-    </>
+    <Choice
+      label="Level"
+      options={[
+        { value: "played", text: "As played", meaning: "Differences of weight are real." },
+        {
+          value: "matched",
+          text: "Level-matched",
+          meaning: "Every voicing equally loud, so that louder does not win by being louder.",
+        },
+      ]}
+      value={isMatched ? "matched" : "played"}
+      onChange={(value) => matchLevels(value === "matched")}
+    />
   );
 }
 
@@ -115,41 +113,38 @@ function levelText(db: number): string {
   return `${rounded > 0 ? "+" : rounded < 0 ? "−" : ""}${Math.abs(rounded).toFixed(1)} LU`;
 }
 
-function BassChoice() {
-  const withBass = useSound((state) => state.withBass);
+/** Who is heard and over what, where that is not simply everybody. */
+function Setting() {
+  const who = useSound((state) => state.who);
+  const backing = useSound((state) => state.backing);
+  const players = usePage((state) => state.history.present.inquiry.players);
+  const words = [
+    whoWords(players, who),
+    backing === "horns" ? "" : backingTexts[backing].toLowerCase(),
+  ].filter((part) => part !== "");
+  if (words.length === 0) return null;
+  const text = words.join(", ");
   return (
-    <button
-      type="button"
-      className="link push"
-      aria-pressed={withBass}
-      title="Lets a bass sound the root under the horns"
-      onClick={() => letBassSound(!withBass)}
-    >
-      {withBass ? "With bass" : "Horns only"}
-    </button>
+    <p className="hear-setting quiet" data-testid="setting">
+      {text.charAt(0).toUpperCase() + text.slice(1)}.
+    </p>
   );
 }
 
-/** Said until the first sound; shorter where there is less room. */
+/** The caution, shorter where there is less room. */
 function cautionFor(compared: number): string {
-  return compared > 0 ? "Mind the volume." : "Starts quietly; mind the volume on headphones.";
+  return compared > 0 ? "Mind the volume." : headphoneCaution;
 }
 
 /** What can be done now: stop, hear the kept ones in turn, again. */
 function HearLine() {
   const phase = useSound((state) => state.phase);
   const turn = useSound((state) => state.turn);
-  const hasSounded = useSound((state) => state.hasSounded);
+  const isCautioned = useSound((state) => state.isCautioned);
   const compared = usePage((state) => state.history.present.compared);
-  if (phase !== "silent" || turn !== null)
-    return (
-      <div className="row">
-        <button type="button" className="link link-sound" onClick={stopSound}>
-          Stop
-        </button>
-        <span className="quiet">{turn === null ? "Escape stops" : `Now ${turn}`}</span>
-      </div>
-    );
+  const saving = useSaving();
+  if (phase !== "silent") return <SoundingLine turn={turn} isCautioned={isCautioned} />;
+  if (saving !== null) return <SavingLine saving={saving} />;
   return (
     <div className="row">
       {compared.length > 0 && (
@@ -157,10 +152,39 @@ function HearLine() {
           {[...compared, "this"].join(", then ")}
         </button>
       )}
-      <span className={hasSounded ? "quiet again" : "quiet"}>
-        {hasSounded ? "Space: again" : cautionFor(compared.length)}
+      <span className={isCautioned ? "quiet again" : "quiet"}>
+        {isCautioned ? "Space: again" : cautionFor(compared.length)}
       </span>
+      <MatchedBy />
     </div>
+  );
+}
+
+function SoundingLine(props: { readonly turn: string | null; readonly isCautioned: boolean }) {
+  const { turn, isCautioned } = props;
+  const word = turn === null ? "Escape stops" : `Now ${turn}`;
+  return (
+    <div className="row">
+      <button type="button" className="link link-sound" onClick={stopSound}>
+        Stop
+      </button>
+      <span className="quiet">
+        {isCautioned || turn !== null ? word : "Mind the headphone volume."}
+      </span>
+      <MatchedBy />
+    </div>
+  );
+}
+
+/** What level-matching does to the sound, in loudness units. */
+function MatchedBy() {
+  const isMatched = useSound((state) => state.isMatched);
+  const matchedBy = useSound((state) => state.matchedBy);
+  if (!isMatched || matchedBy === null) return null;
+  return (
+    <span className="quiet" title="What level-matching does to this sound, loudness units">
+      {levelText(matchedBy)}
+    </span>
   );
 }
 
@@ -168,7 +192,7 @@ function HearLine() {
 function Blocked({ text }: { readonly text: string }) {
   return (
     <p className="row hear-blocked">
-      <WarnSign /> {text}
+      <WarnSign /> {text} {/play again/.test(text) ? "" : "Then press a way again."}
     </p>
   );
 }

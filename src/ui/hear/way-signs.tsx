@@ -4,7 +4,7 @@ import type { Way } from "../actions/sound-state.ts";
 const rows = [1.6, 8.2, 14.8, 21.4];
 
 /** Blocks in time and section shapes for each way of hearing. */
-const signs: Readonly<Record<Way, ReactNode>> = {
+const signs: Readonly<Partial<Record<Way, ReactNode>>> = {
   hit: rows.map((y) => <rect key={y} x="27" y={y} width="8" height="5" />),
   sustained: rows.map((y) => <rect key={y} x="6" y={y} width="50" height="5" />),
   "rolled-from-bottom": rows.map((y, index) => (

@@ -4,6 +4,7 @@ import type { Question } from "../../voicing/index.ts";
 import { announce } from "../actions/announce.ts";
 import { compare, keepThis, letGo, nameKept, showKept } from "../actions/keep.ts";
 import { endTyping } from "../actions/steps.ts";
+import { KeptSound } from "../hear/kept-sound.tsx";
 import type { Kept as KeptVoicing } from "../state/session.ts";
 import { voicingOf } from "../state/view-of.ts";
 import { page, usePage } from "../store.ts";
@@ -45,6 +46,7 @@ export function Kept() {
           Nothing kept yet. What you keep stands here side by side, to compare and to play in turn.
         </p>
       )}
+      <KeptSound />
       <div className="kept-body">
         <ul className="kept-list">
           {reported.map((one) => (

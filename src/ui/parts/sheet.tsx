@@ -18,21 +18,34 @@ export function Sheet(props: {
       >
         {control}
       </Button>
-      <ModalOverlay className="sheet-ground" isDismissable>
-        <Modal className="sheet">
-          <Dialog className="sheet-dialog">
-            <header className="row sheet-head">
-              <Heading slot="title" level={2}>
-                {title}
-              </Heading>
-              <Button slot="close" className="link push">
-                Close
-              </Button>
-            </header>
-            {children}
-          </Dialog>
-        </Modal>
-      </ModalOverlay>
+      <SheetFrame title={title}>{children}</SheetFrame>
     </DialogTrigger>
+  );
+}
+
+/** The dialog itself, for what opens it in another way than by a control of its own. */
+export function SheetFrame(props: {
+  readonly title: string;
+  readonly open?: { readonly isOpen: boolean; readonly onChange: (isOpen: boolean) => void };
+  readonly children: ReactNode;
+}) {
+  const { title, open, children } = props;
+  const opening = open === undefined ? {} : { isOpen: open.isOpen, onOpenChange: open.onChange };
+  return (
+    <ModalOverlay className="sheet-ground" isDismissable {...opening}>
+      <Modal className="sheet">
+        <Dialog className="sheet-dialog">
+          <header className="row sheet-head">
+            <Heading slot="title" level={2}>
+              {title}
+            </Heading>
+            <Button slot="close" className="link push">
+              Close
+            </Button>
+          </header>
+          {children}
+        </Dialog>
+      </Modal>
+    </ModalOverlay>
   );
 }

@@ -1,3 +1,4 @@
+import type { StageSeat } from "../../audio/index.ts";
 import type { SectionId } from "../../band/index.ts";
 import type { Inquiry } from "../../explore/index.ts";
 import type { CellKey, LayerId } from "../../voicing/index.ts";
@@ -41,6 +42,8 @@ export interface Session {
   readonly kept: readonly Kept[];
   /** Letters chosen for comparing, at most two, in the order chosen. */
   readonly compared: readonly string[];
+  /** Chairs that were moved from their usual places on the stage. */
+  readonly seats: readonly StageSeat[];
   /** What this step did, for the undo control: "Tbn 1 to E♭4". */
   readonly step: string;
 }
@@ -62,6 +65,7 @@ export function firstSession(inquiry: Inquiry): Session {
     made: null,
     kept: [],
     compared: [],
+    seats: [],
     step: "start",
   };
 }

@@ -18,6 +18,7 @@ import {
   type SeatId,
 } from "../../band/index.ts";
 import { askPlayers } from "../actions/ask.ts";
+import { SeatsEditor } from "../hear/seats-editor.tsx";
 import { PickList } from "../parts/pick-list.tsx";
 import { SectionSign } from "../parts/section-mark.tsx";
 import { Sheet } from "../parts/sheet.tsx";
@@ -79,6 +80,7 @@ export function LineUpSheet() {
       >
         Choose a chair
       </PickList>
+      <SeatsEditor />
     </Sheet>
   );
 }

@@ -1,5 +1,6 @@
 import { askOption } from "../actions/ask.ts";
 import { takeAgain, takeBack } from "../actions/steps.ts";
+import { MidiSheet } from "../midi/midi-sheet.tsx";
 import { undoLimit, usePage } from "../store.ts";
 import { HelpSheet } from "./help-sheet.tsx";
 import { LineUpSheet } from "./line-up-sheet.tsx";
@@ -33,6 +34,7 @@ export function StripTools({ hasPlayers }: { readonly hasPlayers: boolean }) {
         <button type="button" className="link" disabled={forth === 0} onClick={takeAgain}>
           Redo
         </button>
+        <MidiSheet />
         <HelpSheet />
       </span>
     </div>

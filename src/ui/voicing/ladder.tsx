@@ -145,7 +145,7 @@ function keyOnToken(event: KeyboardEvent, id: string, go: (by: number) => void):
   else if (event.key === "ArrowRight") go(1);
   else if (event.key === "ArrowLeft") go(-1);
   else if (event.key === "Delete" || event.key === "Backspace") move(id, null);
-  else if (event.key === "Enter") hearPlayer(id);
+  else if (event.key === "Enter") hearPlayer(id, event.shiftKey ? "softer" : "silent");
   else if (event.key === " ") hearView("again");
   else if (event.key.toLowerCase() === "f") toggleFixed(id);
   else return;

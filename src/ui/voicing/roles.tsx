@@ -163,6 +163,14 @@ function ChosenPlayer() {
           <button type="button" className="link link-sound" onClick={() => hearPlayer(player.id)}>
             Hear alone
           </button>
+          <button
+            type="button"
+            className="link link-sound"
+            title="The others 12 dB softer"
+            onClick={() => hearPlayer(player.id, "softer")}
+          >
+            Against the rest
+          </button>
         </>
       )}
     </div>

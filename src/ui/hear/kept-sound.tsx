@@ -1,0 +1,19 @@
+import { hearAllKept } from "../actions/hear.ts";
+import { saveKept } from "../actions/save-sound.ts";
+import { usePage } from "../store.ts";
+
+/** All kept voicings one after the other: to hear, and as a file. */
+export function KeptSound() {
+  const count = usePage((state) => state.history.present.kept.length);
+  if (count === 0) return null;
+  return (
+    <div className="row kept-sound">
+      <button type="button" className="link link-sound" onClick={() => void hearAllKept()}>
+        {count === 1 ? "Hear it" : `Hear all ${count} in turn`}
+      </button>
+      <button type="button" className="link" onClick={saveKept}>
+        Save the sound
+      </button>
+    </div>
+  );
+}
