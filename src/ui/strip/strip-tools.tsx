@@ -2,6 +2,7 @@ import { askOption } from "../actions/ask.ts";
 import { takeAgain, takeBack } from "../actions/steps.ts";
 import { MidiSheet } from "../midi/midi-sheet.tsx";
 import { undoLimit, usePage } from "../store.ts";
+import { TeachingDoor } from "../teaching/door.tsx";
 import { HelpSheet } from "./help-sheet.tsx";
 import { LineUpSheet } from "./line-up-sheet.tsx";
 import { RulesSheet } from "./rules-sheet.tsx";
@@ -35,6 +36,7 @@ export function StripTools({ hasPlayers }: { readonly hasPlayers: boolean }) {
           Redo
         </button>
         <MidiSheet />
+        <TeachingDoor />
         <HelpSheet />
       </span>
     </div>

@@ -12,15 +12,17 @@ export function HearPair(props: {
   readonly first: NamedTexture;
   readonly second: NamedTexture;
   readonly isMatched: boolean;
-  readonly firstRef?: React.Ref<HTMLButtonElement>;
+  /** Whether each can be heard alone here. */
+  readonly hasEach?: boolean;
+  readonly bothRef?: React.Ref<HTMLButtonElement>;
 }) {
-  const { first, second, isMatched, firstRef } = props;
+  const { first, second, isMatched, hasEach = true, bothRef } = props;
   const turn = useSound((state) => state.turn);
   const isSilent = useSound((state) => state.blocked !== null);
   const way = isSilent ? "teach-way way-silent" : "teach-way";
   return (
     <div className="teach-ways" role="group" aria-label="Hear">
-      {[first, second].map((one) => (
+      {(hasEach ? [first, second] : []).map((one) => (
         <button
           key={one.name}
           type="button"
@@ -34,7 +36,7 @@ export function HearPair(props: {
       <button
         type="button"
         className={way}
-        ref={firstRef}
+        ref={bothRef}
         onClick={() => hearTextures([first, second], isMatched)}
       >
         {first.name}, then {isLetter(second.name) ? second.name : second.name.toLowerCase()}
@@ -50,6 +52,14 @@ function isLetter(name: string): boolean {
 /** Level of the pair, and what sounds now. */
 export function LessonLevel({ idea }: { readonly idea: Idea }) {
   const chosen = useTeaching((state) => state.matched[idea]);
+  const isRoom = useTeaching((state) => state.isRoom);
+  if (isRoom)
+    return (
+      <div className="teach-level">
+        <b>{isLevelMatched(idea, chosen) ? "Level-matched" : "As played"}</b>
+        <SoundLine />
+      </div>
+    );
   return (
     <div className="teach-level">
       <Choice
@@ -92,7 +102,7 @@ export function SoundLine() {
     );
   return (
     <p className="quiet teach-line">
-      {hasSounded ? "Held for three seconds" : "Starts quietly; mind the volume on headphones."}
+      {hasSounded ? "Held for three seconds" : "Starts quietly; mind the volume."}
     </p>
   );
 }

@@ -58,7 +58,10 @@ function LessonStepView({ step, asked }: { readonly step: LessonStep; readonly a
             </p>
             <p>{ideaWords[idea].listen}</p>
             <LessonTable asked={asked} idea={idea} {...pair} />
-            <NextTopic idea={idea} />
+            <p className="row lesson-on">
+              <NextTopic idea={idea} />
+              <SoundsMoves />
+            </p>
           </aside>
         )}
       </div>
@@ -70,7 +73,6 @@ function LessonStepView({ step, asked }: { readonly step: LessonStep; readonly a
         />
         <LessonLevel idea={idea} />
         <Track step={step} at={at} asked={asked} />
-        <SoundsMoves />
       </footer>
     </>
   );

@@ -85,7 +85,7 @@ export function ideaFigure(
     case "density":
       return {
         figure: texture.density.toFixed(1),
-        lines: ["notes per octave", counted(texture.notes, "note")],
+        lines: ["notes per", "octave"],
       };
     case "interleaving":
       return texture.interleaving === null
@@ -153,12 +153,15 @@ function weightWords(left: LessonTexture, right: LessonTexture): string {
   const { onlyA, onlyB } = notShared(left, right);
   const who = `${inWords(Math.abs(by))} ${Math.abs(by) === 1 ? "player" : "players"}`;
   const notes = onlyA + onlyB === 0 ? "the same notes" : "nearly the same notes";
-  const ratio = (Math.max(left.weight, right.weight) / Math.min(left.weight, right.weight)).toFixed(
-    1,
-  );
+  const ratio = ratioText(left.weight, right.weight);
   if (by === 0) return `As many players on ${notes}, ${ratio} times the weight.`;
   const [verb, weigh] = by > 0 ? ["more", "the weight"] : ["fewer", "less weight"];
   return `${capital(who)} ${verb} on ${notes}: ${ratio} times ${weigh}.`;
+}
+
+/** The larger over the smaller, to one decimal where it needs one: "2", "3.4". */
+function ratioText(a: number, b: number): string {
+  return `${Math.round((10 * Math.max(a, b)) / Math.min(a, b)) / 10}`;
 }
 
 function wovenWords(left: LessonTexture, right: LessonTexture): string {

@@ -78,12 +78,18 @@ function spokenOf(name: string, texture: LessonTexture, asked: Asked): string {
 
 /** Notes that both sound: dotted threads through both ladders. */
 function SharedThreads({ plan }: { readonly plan: PairPlan }) {
-  const from = plan.left.from - 10;
+  const { left, right } = plan;
+  // Within a ladder a thread is drawn by the ladder itself.
+  const parts = [
+    [left.from - 12, left.from],
+    [left.to, right.from],
+    [right.to, right.to + 12],
+  ] as const;
   return (
     <g className="pair-under">
-      {plan.shared.map((y) => (
-        <line key={y} x1={from} x2={plan.right.to + 14} y1={y} y2={y} />
-      ))}
+      {plan.shared.flatMap((y) =>
+        parts.map(([from, to]) => <line key={`${y} ${from}`} x1={from} x2={to} y1={y} y2={y} />),
+      )}
     </g>
   );
 }

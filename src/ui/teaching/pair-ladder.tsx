@@ -15,6 +15,7 @@ export function PairLadderMarks(props: {
   readonly lead: number;
 }) {
   const { ladder, asked, sizes, idea, isSounding, lead } = props;
+  const hasGhosts = idea === "span" || idea === "weight";
   return (
     <g className={isSounding ? "pair-ladder pair-sounding" : "pair-ladder"}>
       {idea === "interleaving" &&
@@ -31,14 +32,15 @@ export function PairLadderMarks(props: {
       {ladder.rungs.map((rung) => (
         <Rung key={rung.pitch} rung={rung} ladder={ladder} isLead={rung.pitch === lead} />
       ))}
-      {ladder.ghosts.map(({ section, x, y, width }) => (
-        <path
-          key={`${section} ${x} ${y}`}
-          className="pair-ghost"
-          transform={`translate(${x} ${y - sizes.token.height / 2})`}
-          d={outlineOf(section, width, sizes.token.height)}
-        />
-      ))}
+      {hasGhosts &&
+        ladder.ghosts.map(({ section, x, y, width }) => (
+          <path
+            key={`${section} ${x} ${y}`}
+            className="pair-ghost"
+            transform={`translate(${x} ${y - sizes.token.height / 2})`}
+            d={outlineOf(section, width, sizes.token.height)}
+          />
+        ))}
       {ladder.tokens.map((token) => (
         <Token key={`${token.section} ${token.pitch}`} token={token} sizes={sizes} />
       ))}
@@ -48,6 +50,9 @@ export function PairLadderMarks(props: {
     </g>
   );
 }
+
+/** How far a thread shows beside a token. */
+const stub = 7;
 
 /** A note's thread: over the sections that sound it, under the others. */
 function Rung(props: {
@@ -61,7 +66,7 @@ function Rung(props: {
     <g className={isLead ? "pair-rung pair-lead" : "pair-rung"}>
       <line className="under" x1={ladder.from} x2={ladder.to} y1={y} y2={y} />
       {over.map(([from, to]) => (
-        <line key={from} className="over" x1={from} x2={to} y1={y} y2={y} />
+        <line key={from} className="over" x1={from - stub} x2={to + stub} y1={y} y2={y} />
       ))}
     </g>
   );

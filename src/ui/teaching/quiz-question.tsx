@@ -6,6 +6,7 @@ import type { Asked } from "../state/page-state.ts";
 import { hearTextures, isLevelMatched } from "./hear-texture.ts";
 import { HearPair, SoundLine } from "./lesson-hear.tsx";
 import { usePairSize } from "./lesson-view.tsx";
+import { LessonTable } from "./lesson-table.tsx";
 import { PairDrawing } from "./pair-drawing.tsx";
 import { answerWith, leaveRound, nextQuestion } from "./quiz-moves.ts";
 import { levelWords, quizWords, sidesOf, verdictWords, type Sides } from "./quiz-words.ts";
@@ -45,7 +46,8 @@ export function QuizQuestionView(props: {
           first={{ name: "A", texture: sides.A }}
           second={{ name: "B", texture: sides.B }}
           isMatched={isMatched}
-          firstRef={hear}
+          bothRef={hear}
+          hasEach={answer !== null}
         />
         <div className="teach-level">
           <p>{isMatched ? "Level-matched" : "As played: loudness is part of weight"}</p>
@@ -66,7 +68,7 @@ function QuizAsk({ question }: { readonly question: QuizQuestion }) {
       <h2>Which is {words.more}?</h2>
       <p>{words.hint}</p>
       <p className="quiet">
-        Level {pair.level + 1} of 5: {levelWords(turn.idea, pair.level)}
+        Level {pair.level + 1} of 5: {levelWords(turn.idea, pair.level)}.
       </p>
     </div>
   );
@@ -116,6 +118,7 @@ function Opened(props: {
   const { answer, sides, asked } = props;
   const [ref, room] = useSize<HTMLDivElement>({ width: 960, height: 420 });
   const size = usePairSize();
+  const isRoom = useTeaching((state) => state.isRoom);
   const next = useRef<HTMLButtonElement>(null);
   useEffect(() => next.current?.focus(), []);
   const { verdict, numbers, equal } = verdictWords(answer);
@@ -134,15 +137,20 @@ function Opened(props: {
           Next
         </button>
       </div>
-      <div className="lesson-drawing quiz-drawing" ref={ref}>
-        <PairDrawing
-          {...{ asked, idea, size, bottom }}
-          left={sides.A}
-          right={sides.B}
-          names={["A", "B"]}
-          width={room.width}
-          height={size === "phone" ? 360 : Math.max(260, room.height)}
-        />
+      <div className="lesson quiz-opened">
+        <div className="lesson-drawing" ref={ref}>
+          <PairDrawing
+            {...{ asked, idea, size, bottom }}
+            left={sides.A}
+            right={sides.B}
+            names={["A", "B"]}
+            width={room.width}
+            height={size === "phone" ? 360 : Math.max(260, room.height)}
+          />
+        </div>
+        {!isRoom && (
+          <LessonTable {...{ asked, idea }} left={sides.A} right={sides.B} names={["A", "B"]} />
+        )}
       </div>
     </>
   );
@@ -160,19 +168,20 @@ function VerdictSign({ isRight }: { readonly isRight: boolean }) {
 /** How the round stands: one mark a question. */
 function QuizScore() {
   const round = useTeaching((state) => state.quiz.round);
+  const isAnswered = useTeaching((state) => state.quiz.answer !== null);
   if (round === null) return null;
   const right = round.answers.filter((answer) => answer.isRight).length;
-  const at = Math.min(round.answers.length + 1, round.turns.length);
+  const at = round.answers.length + (isAnswered ? 0 : 1);
   return (
     <div className="quiz-score">
       <p>
-        <b data-testid="score">
-          {right} of {round.answers.length} right
-        </b>{" "}
+        {round.answers.length > 0 && (
+          <b data-testid="score">
+            {right} of {round.answers.length} right,{" "}
+          </b>
+        )}
         <span className="quiet">
-          {round.answers.length === round.turns.length
-            ? "last answer given"
-            : `question ${at} of ${round.turns.length}`}
+          question {at} of {round.turns.length}
         </span>
       </p>
       <span className="quiz-marks" aria-hidden="true">

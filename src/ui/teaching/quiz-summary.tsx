@@ -1,7 +1,8 @@
 import { useEffect, useRef } from "react";
-import type { Idea, QuizRound } from "../../explore/index.ts";
+import type { Idea, QuizAnswer, QuizRound } from "../../explore/index.ts";
+import { hearTextures, isLevelMatched } from "./hear-texture.ts";
 import { beginRound, leaveRound } from "./quiz-moves.ts";
-import { levelWords, marginText, quizWords } from "./quiz-words.ts";
+import { levelWords, marginText, quizWords, sidesOf, verdictWords } from "./quiz-words.ts";
 
 const ideas: readonly Idea[] = ["span", "weight", "density", "interleaving"];
 
@@ -11,7 +12,7 @@ export function QuizSummary({ round }: { readonly round: QuizRound }) {
   useEffect(() => again.current?.focus(), []);
   const right = round.answers.filter((answer) => answer.isRight).length;
   return (
-    <div className="quiz quiz-start">
+    <div className="quiz quiz-end">
       <h2 className="quiz-result" data-testid="result">
         {right} of {round.answers.length} right
       </h2>
@@ -56,6 +57,42 @@ export function QuizSummary({ round }: { readonly round: QuizRound }) {
           Start over from the easiest
         </button>
       </p>
+      <ol className="quiz-answers">
+        {round.answers.map((answer, index) => (
+          <AnswerLine key={index} answer={answer} number={index + 1} />
+        ))}
+      </ol>
     </div>
+  );
+}
+
+/** One answer of the round, to be heard again. */
+function AnswerLine({ answer, number }: { readonly answer: QuizAnswer; readonly number: number }) {
+  const { verdict, numbers } = verdictWords(answer);
+  const sides = sidesOf(answer);
+  const isMatched = isLevelMatched(answer.turn.idea, undefined);
+  const again = () =>
+    hearTextures(
+      [
+        { name: `${number} A`, texture: sides.A },
+        { name: `${number} B`, texture: sides.B },
+      ],
+      isMatched,
+    );
+  return (
+    <li>
+      <span className="quiz-number">{number}</span>
+      <span className={answer.isRight ? "" : "quiz-missed"}>
+        {verdict} <span className="quiet">{numbers}</span>
+      </span>
+      <button
+        type="button"
+        className="link link-sound push"
+        onClick={again}
+        aria-label={`Hear ${number} again`}
+      >
+        Hear again
+      </button>
+    </li>
   );
 }

@@ -29,7 +29,6 @@ export function QuizView({ asked }: { readonly asked: Asked }) {
 const ideas: readonly Idea[] = ["span", "weight", "density", "interleaving"];
 
 function QuizStart({ able }: { readonly able: readonly Idea[] }) {
-  const asking = useTeaching((state) => state.quiz.asking);
   const begin = useRef<HTMLButtonElement>(null);
   useEffect(() => begin.current?.focus(), []);
   if (able.length === 0)
@@ -50,27 +49,34 @@ function QuizStart({ able }: { readonly able: readonly Idea[] }) {
         Both are brought to the same loudness, so that the louder one does not give itself away.
         Only “heavier” is heard as played: there, loudness is part of the thing.
       </p>
-      <fieldset className="quiz-ideas">
-        <legend>Ask which is</legend>
+      <div role="group" aria-label="Ask which is" className="quiz-ideas">
         {ideas.map((idea) => (
-          <button
-            key={idea}
-            type="button"
-            className="quiz-idea"
-            aria-pressed={asking.includes(idea) && able.includes(idea)}
-            disabled={!able.includes(idea)}
-            title={
-              able.includes(idea) ? ideaWords[idea].sentence : "This question has no such pair"
-            }
-            onClick={() => askAbout(idea, !asking.includes(idea))}
-          >
-            {quizWords[idea].more}
-          </button>
+          <IdeaSwitch key={idea} idea={idea} isAble={able.includes(idea)} />
         ))}
-      </fieldset>
+      </div>
       <button type="button" className="act quiz-begin" ref={begin} onClick={() => beginRound()}>
         Begin
       </button>
     </div>
+  );
+}
+
+/** Whether an idea is asked about. */
+function IdeaSwitch({ idea, isAble }: { readonly idea: Idea; readonly isAble: boolean }) {
+  const isAsked = useTeaching((state) => state.quiz.asking.includes(idea)) && isAble;
+  return (
+    <button
+      type="button"
+      className="quiz-idea"
+      aria-pressed={isAsked}
+      disabled={!isAble}
+      onClick={() => askAbout(idea, !isAsked)}
+    >
+      <span className="quiz-on">{isAsked ? "on" : "off"}</span>
+      <span className="quiz-word loud">{quizWords[idea].more}</span>
+      <span className="quiz-meaning">
+        {isAble ? ideaWords[idea].sentence : "This question has no such pair."}
+      </span>
+    </button>
   );
 }

@@ -29,11 +29,12 @@ export const quizWords: Readonly<Record<Idea, { readonly more: string; readonly 
  * The least difference of a level, in words.
  * @param idea - the idea
  * @param level - 0 the easiest
- * @returns e.g. "12 semitones or more apart"
+ * @returns e.g. "12 semitones or more apart", "one weighs 1.5 times the other, or more"
  */
 export function levelWords(idea: Idea, level: number): string {
   const margin = quizRules[idea].margins[level] ?? 0;
-  return `${marginText(idea, margin)} or more`;
+  const text = marginText(idea, margin);
+  return idea === "weight" ? `one weighs ${text} the other, or more` : `${text} or more apart`;
 }
 
 /**

@@ -75,7 +75,7 @@ function TeachingHead({ onClose }: { readonly onClose: () => void }) {
       </Heading>
       <p className="teach-sentence">
         {topic === "quiz" ? "Two voicings. Listen, then say which." : ideaWords[topic].sentence}
-        {asked !== null && <span className="teach-asked">{askedText(asked)}</span>}
+        {asked !== null && <AskedText asked={asked} />}
       </p>
       <TopicNav topic={topic} onClose={onClose} />
     </header>
@@ -83,9 +83,14 @@ function TeachingHead({ onClose }: { readonly onClose: () => void }) {
 }
 
 /** The question the lesson is about. */
-function askedText(asked: Asked): string {
+function AskedText({ asked }: { readonly asked: Asked }) {
   const { chord, lead, dynamic } = asked.question;
-  return `${chordWithSigns(chord.display)} under ${withSigns(asked.nameOf(lead).name)}, ${dynamic}`;
+  const name = withSigns(asked.nameOf(lead).name);
+  return (
+    <span className="teach-asked">
+      {chordWithSigns(chord.display)} under {name}, <span className="dynamic-sign">{dynamic}</span>
+    </span>
+  );
 }
 
 const ideas: readonly Idea[] = ["span", "weight", "density", "interleaving"];

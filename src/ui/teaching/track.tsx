@@ -1,4 +1,4 @@
-import { useRef, type KeyboardEvent } from "react";
+import { useEffect, useRef, type KeyboardEvent } from "react";
 import type { LessonStep, LessonTexture } from "../../explore/index.ts";
 import { draftPath, draftRows, draftSections } from "../map/draft.ts";
 import { stepOfKey } from "../parts/choice.tsx";
@@ -15,6 +15,11 @@ export function Track(props: {
   const { step, at, asked } = props;
   const group = useRef<HTMLDivElement>(null);
   const words = ideaWords[step.idea];
+  // On a small screen the row scrolls: the right voicing stays in sight.
+  useEffect(() => {
+    const place = group.current?.querySelectorAll("button")[at];
+    place?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [at]);
   const last = step.track.length - 1;
   const goTo = (to: number) => {
     if (to < 0 || to > last) return;
