@@ -134,8 +134,8 @@ function StagePlan(props: {
   const [near] = SEAT_LIMITS.distanceM;
   const far = Math.max(usualDepth, ...seated.map(({ distanceM }) => distanceM));
   const xOf = (pan: number) => plan.side + ((pan + 1) / 2) * (plan.width - 2 * plan.side);
-  const depth = plan.height - plan.foot - 34;
-  const yOf = (metres: number) => 12 + ((far - metres) / (far - near)) * depth;
+  const depth = plan.height - plan.foot - 42;
+  const yOf = (metres: number) => 20 + ((far - metres) / (far - near)) * depth;
   return (
     <svg
       className="stage-plan"
@@ -154,9 +154,19 @@ function StagePlan(props: {
           className={playerId === chosenId ? "seat seat-chosen" : "seat"}
           onClick={() => onChoose(playerId)}
         >
-          <rect x={xOf(pan) - 20} y={yOf(distanceM) - 10} width="40" height="28" />
+          <rect
+            className="seat-room"
+            x={xOf(pan) - 20}
+            y={yOf(distanceM) - (section === "rhythm" ? 20 : 10)}
+            width="40"
+            height="30"
+          />
           <SectionMark section={section} x={xOf(pan)} y={yOf(distanceM)} r={6} />
-          <text x={xOf(pan)} y={yOf(distanceM) + 17} textAnchor="middle">
+          <text
+            x={xOf(pan)}
+            y={yOf(distanceM) + (section === "rhythm" ? -9 : 17)}
+            textAnchor="middle"
+          >
             {short}
           </text>
         </g>
