@@ -1,27 +1,29 @@
 import { writeFileSync } from "node:fs";
 import { fail, ok, quantity, type Result } from "../base/index.ts";
 import type { Manner } from "../audio/index.ts";
-import { voicingOf } from "../voicing/index.ts";
-import { layerIn, layerOption, notesOption, questionOptions } from "./ask.ts";
+import { voicingOf, type Voicing } from "../voicing/index.ts";
+import { layerOption, notesOption, questionOptions, searchIn, sectionsOption } from "./ask.ts";
 import { chosenCells } from "./chosen-cells.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
 import { readOwnVoicing, type Answered } from "./own-voicing.ts";
 import { noteData } from "./placed-notes.ts";
 import { readQuestion } from "./read-question.ts";
-import { renderVoicing } from "./render-voicing.ts";
+import { renderVoicings, type Hearing } from "./render-voicing.ts";
 
 /** Manners by the words of the command line. */
 const manners: Readonly<Record<string, Manner>> = {
   sustained: "sustained",
   hit: "hit",
   rolled: "rolled-from-bottom",
+  "rolled-down": "rolled-from-top",
   crescendo: "crescendo",
   sections: "section-by-section",
 };
+const company = ["bass", "piano", "drums"];
 const defaultSeconds = 3;
 const mostSeconds = 60;
 
-/** `render … --out FILE.wav`: sounds a voicing into a file. */
+/** `render … --out FILE.wav`: sounds a voicing, or several in turn, into a file. */
 export const renderCommand: Command = {
   name: "render",
   summary: "Sounds a voicing, yours or the best one, into a WAV file",
@@ -30,7 +32,11 @@ export const renderCommand: Command = {
       option.name === "melody" ? { ...option, isRequired: false } : option,
     ),
     layerOption,
-    { ...notesOption, words: `${notesOption.words}; without it the best voicing under --melody` },
+    sectionsOption,
+    {
+      ...notesOption,
+      words: `${notesOption.words}; several in turn with "; " between; without it the best voicing under --melody`,
+    },
     { name: "out", kind: "text", isRequired: true, words: "file to write, ending in .wav" },
     {
       name: "manner",
@@ -43,6 +49,23 @@ export const renderCommand: Command = {
       kind: "number",
       words: `from the start to the release, up to ${mostSeconds}; ${defaultSeconds} unless given`,
     },
+    {
+      name: "with",
+      kind: "list",
+      choices: company,
+      words: `who plays along: ${company.join(", ")}; nobody unless given`,
+    },
+    {
+      name: "front",
+      kind: "list",
+      words: "players who stand out, such as alto1,bari; the others 12 dB under",
+    },
+    { name: "only", kind: "switch", words: "leaves out everybody but those who stand out" },
+    {
+      name: "matched",
+      kind: "switch",
+      words: "brings each voicing to one loudness; as played unless given",
+    },
   ],
   run,
 };
@@ -51,38 +74,84 @@ function run(request: Request): Answer {
   const out = String(request["out"]);
   if (!out.toLowerCase().endsWith(".wav"))
     return fail("file-kind-unknown", `render writes .wav files, and "${out}" is not one.`);
-  const seconds = Number(request["seconds"] ?? defaultSeconds);
-  if (!(seconds >= 0.1 && seconds <= mostSeconds))
-    return fail("seconds-out-of-range", `--seconds is from 0.1 to ${mostSeconds}, not ${seconds}.`);
-  const answered = readVoicing(request);
+  const answered = readVoicings(request);
   if (!answered.ok) return answered;
-  const { voicing, question } = answered.value;
-  const recording = renderVoicing(voicing, {
-    dynamic: question.dynamic,
-    manner: manners[String(request["manner"] ?? "sustained")] ?? "sustained",
-    seconds: quantity(seconds),
-    format: "pcm24",
-  });
+  const voicings = answered.value.map(({ voicing }) => voicing);
+  const { chord, dynamic } = answered.value[0]!.question;
+  const hearing = readHearing(request, voicings);
+  if (!hearing.ok) return hearing;
+  const recording = renderVoicings(voicings, { ...hearing.value, chord, dynamic });
   const { bytes, ...measures } = recording;
   const written = write(out, bytes);
   if (!written.ok) return written;
-  const data = { out, ...measures, notes: noteData(voicing, question.chord) };
+  const notes = voicings.map((voicing) => noteData(voicing, chord));
+  const data = {
+    out,
+    ...measures,
+    ...(notes.length === 1 ? { notes: notes[0] } : { turns: notes }),
+  };
   return { ok: true, data, text: () => lineOf(out, measures) };
 }
 
-function readVoicing(request: Request): Result<Answered> {
-  if (request["notes"] !== undefined) return readOwnVoicing(request);
+/** The voicings to sound, in turn; all are answers to one chord. */
+function readVoicings(request: Request): Result<readonly Answered[]> {
+  const given = request["notes"] as readonly string[] | undefined;
+  if (given === undefined) {
+    const best = readBest(request);
+    return best.ok ? ok([best.value]) : best;
+  }
+  const answered: Answered[] = [];
+  for (const turn of given.join(",").split(";")) {
+    const notes = turn
+      .split(",")
+      .map((note) => note.trim())
+      .filter((note) => note !== "");
+    const own = readOwnVoicing({ ...request, notes });
+    if (!own.ok) return own;
+    answered.push(own.value);
+  }
+  return ok(answered);
+}
+
+function readBest(request: Request): Result<Answered> {
   if (request["melody"] === undefined)
     return fail("option-missing", "render needs --melody for the best voicing, or --notes.");
   const asked = readQuestion(request);
   if (!asked.ok) return asked;
   const { question } = asked.value;
-  const cells = chosenCells(question, { layer: layerIn(request), limit: 1 });
+  const cells = chosenCells(question, { ...searchIn(request), limit: 1 });
   if (!cells.ok) return cells;
   const [best] = cells.value;
   if (best === undefined)
     return fail("voicing-impossible", "No voicing is possible under these rules.");
   return ok({ question, voicing: voicingOf(question, best) });
+}
+
+function readHearing(
+  request: Request,
+  voicings: readonly Voicing[],
+): Result<Omit<Hearing, "chord" | "dynamic">> {
+  const seconds = Number(request["seconds"] ?? defaultSeconds);
+  if (!(seconds >= 0.1 && seconds <= mostSeconds))
+    return fail("seconds-out-of-range", `--seconds is from 0.1 to ${mostSeconds}, not ${seconds}.`);
+  const along = (request["with"] ?? []) as readonly string[];
+  const front = (request["front"] ?? []) as readonly string[];
+  const absent = front.find(
+    (id) => !voicings.some(({ placements }) => placements.some(({ player }) => player.id === id)),
+  );
+  if (absent !== undefined)
+    return fail("player-unknown", `--front names "${absent}", who does not play here.`);
+  return ok({
+    manner: manners[String(request["manner"] ?? "sustained")] ?? "sustained",
+    seconds: quantity(seconds),
+    format: "pcm24",
+    withBass: along.includes("bass"),
+    withPiano: along.includes("piano"),
+    withDrums: along.includes("drums"),
+    soloPlayerIds: front,
+    ...(request["only"] === true && front.length > 0 ? { othersDb: "silent" as const } : {}),
+    isMatched: request["matched"] === true,
+  });
 }
 
 function write(out: string, bytes: Uint8Array): Result<void> {

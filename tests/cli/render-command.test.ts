@@ -2,8 +2,6 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { main as renderSamples } from "../../src/cli/samples.ts";
-import { sampleTable } from "../../src/cli/sample-table.ts";
 import { answerTo, run } from "./run-main.ts";
 
 let folder = "";
@@ -36,6 +34,11 @@ function levelAt(hz: number, samples: Float64Array): number {
   return 20 * Math.log10((2 * Math.hypot(real, imaginary)) / samples.length);
 }
 
+interface Turns {
+  readonly turns: readonly (readonly { readonly player: string }[])[];
+  readonly gainsDb: readonly number[];
+}
+
 const own = ["--chord", "A", "--notes", "tpt1=A4,bari=A2"];
 
 describe("render", () => {
@@ -62,6 +65,92 @@ describe("render", () => {
     expect(answer.truePeakDb).toBeLessThan(0);
   });
 
+  it.each([
+    ["rolled", 110, 349.2],
+    ["rolled-down", 349.2, 110],
+  ])("%s lets the note at %d Hz begin before the one at %d Hz", async (manner, first, second) => {
+    const out = join(folder, `${manner}.wav`);
+    // F4 is no partial of A2.
+    const two = ["--chord", "A", "--notes", "tpt1=F4,bari=A2", "--seconds", "1"];
+    await answerTo("render", ...two, "--manner", manner, "--out", out);
+    // A roll of two notes takes 0.16 s; the second is heard from then on.
+    const beginning = leftOf(readFileSync(out)).subarray(0.04 * 48000, 0.14 * 48000);
+    expect(levelAt(first, beginning)).toBeGreaterThan(levelAt(second, beginning) + 20);
+    const held = leftOf(readFileSync(out)).subarray(0.4 * 48000, 0.9 * 48000);
+    expect(levelAt(second, held)).toBeGreaterThan(-60);
+  });
+
+  it("plays several voicings in turn, as loud as each other when asked", async () => {
+    const out = join(folder, "turns.wav");
+    const notes = "tpt1=A4,bari=A2; alto1=A4";
+    const asked = ["--chord", "A", "--notes", notes, "--seconds", "3", "--out", out];
+    const played = (await answerTo("render", ...asked)) as Turns;
+    expect(played.turns.map((turn) => turn.map(({ player }) => player))).toEqual([
+      ["tpt1", "bari"],
+      ["alto1"],
+    ]);
+    expect(played.gainsDb).toEqual([0, 0]);
+    const matched = (await answerTo("render", ...asked, "--matched")) as Turns;
+    expect(matched.gainsDb[1]).toBeGreaterThan(matched.gainsDb[0]!);
+    // Two times three seconds, the gap between and the room's tail (ITU-R BS.1770 for loudness).
+    const left = leftOf(readFileSync(out));
+    expect(left.length / 48000).toBeGreaterThan(6.6);
+    expect(left.length / 48000).toBeLessThan(7.6);
+    const [first, second] = [
+      left.subarray(48000, 2.5 * 48000),
+      left.subarray(4.6 * 48000, 6 * 48000),
+    ];
+    expect(levelAt(110, first)).toBeGreaterThan(-50);
+    expect(levelAt(110, second)).toBeLessThan(-70);
+    expect(levelAt(440, second)).toBeGreaterThan(-50);
+  });
+
+  it("lets one stand out, the others 12 dB under or silent", async () => {
+    const out = join(folder, "front.wav");
+    const level = async (...more: readonly string[]): Promise<number> => {
+      await answerTo("render", ...own, "--seconds", "1.5", "--out", out, ...more);
+      return levelAt(110, leftOf(readFileSync(out)).subarray(0.4 * 48000, 1.2 * 48000));
+    };
+    const all = await level();
+    expect((await level("--front", "tpt1")) - all).toBeCloseTo(-12, 0);
+    expect(await level("--front", "tpt1", "--only")).toBeLessThan(all - 40);
+    expect((await level("--front", "bari", "--only")) - all).toBeCloseTo(0, 0);
+  });
+
+  it("lets bass, piano and drums play along when asked", async () => {
+    const out = join(folder, "company.wav");
+    const loudness = async (...more: readonly string[]): Promise<number> => {
+      const answer = await answerTo("render", ...own, "--seconds", "1.5", "--out", out, ...more);
+      return (answer as { lufs: number }).lufs;
+    };
+    // The bass has the chord's root: A1, 55 Hz.
+    await loudness();
+    const without = levelAt(55, leftOf(readFileSync(out)).subarray(0.2 * 48000, 1 * 48000));
+    await loudness("--with", "bass");
+    const along = levelAt(55, leftOf(readFileSync(out)).subarray(0.2 * 48000, 1 * 48000));
+    expect(along).toBeGreaterThan(without + 20);
+    expect(await loudness("--with", "bass,piano,drums")).toBeGreaterThan(await loudness());
+  });
+
+  it("renders a list of kept voicings one by one from a batch", async () => {
+    const files = ["one", "two"].map((name) => join(folder, `${name}.wav`));
+    const lines = files.map((out, i) =>
+      JSON.stringify({ chord: "A", notes: { tpt1: i === 0 ? "A4" : "E5" }, out, manner: "hit" }),
+    );
+    const { code, output } = await run(
+      ["render", "--batch", "--seconds", "0.4"],
+      `${lines.join("\n")}\n{"chord":"A","notes":"tpt1=A4","out":"no.mp3"}\n`,
+    );
+    expect(code).toBe(0);
+    const answers = output
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line) as { out?: string });
+    expect(answers.slice(0, 2).map(({ out }) => out)).toEqual(files);
+    expect(answers[2]).toMatchObject({ error: { code: "file-kind-unknown" } });
+    for (const file of files) expect(readFileSync(file).length).toBeGreaterThan(48000);
+  });
+
   it("plays the best voicing when no notes are given", async () => {
     const out = join(folder, "best.wav");
     const asked = ["--chord", "F13", "--melody", "D5", "--band", "three-horn", "--seconds", "0.3"];
@@ -77,30 +166,14 @@ describe("render", () => {
     [[...own, "--out", "a.wav", "--seconds", "0"], "--seconds is from"],
     [[...own, "--out", "a.wav", "--seconds", "3600"], "--seconds is from"],
     [["--chord", "F13", "--out", "a.wav"], "--melody"],
+    [[...own, "--out", "a.wav", "--with", "tuba"], "--with is one of bass, piano, drums"],
+    [[...own, "--out", "a.wav", "--front", "alto1"], '--front names "alto1"'],
+    [["--chord", "A", "--notes", "tpt1=A4; ", "--out", "a.wav"], "Give at least one note"],
     [[...own, "--out", "nowhere/a.wav"], "could not be written"],
   ])("refuses %j with one sentence and writes nothing", async (flags, words) => {
     const { code, errors } = await run(["render", ...flags]);
     expect(code).toBe(2);
     expect(errors).toContain(words);
     expect(existsSync("a.wav")).toBe(false);
-  });
-});
-
-describe("the listening examples", () => {
-  it("are all rendered, each into a file of its own", async () => {
-    const said: string[] = [];
-    const write = process.stdout.write.bind(process.stdout);
-    process.stdout.write = (text: unknown) => said.push(String(text)) > 0;
-    try {
-      expect(await renderSamples([folder])).toBe(0);
-    } finally {
-      process.stdout.write = write;
-    }
-    expect(said).toHaveLength(sampleTable.length);
-    expect(new Set(sampleTable.map(({ name }) => name)).size).toBe(sampleTable.length);
-    for (const { name } of sampleTable) {
-      const bytes = readFileSync(join(folder, `${name}.wav`));
-      expect(bytes.length).toBeGreaterThan(2 * 48000 * 4);
-    }
   });
 });
