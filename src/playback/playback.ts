@@ -139,7 +139,7 @@ class LivePlayback implements Playback {
       this.opening = undefined;
       return fail(
         "sound-unavailable",
-        "This browser or machine gives no audio output to the page.",
+        "There is no audio output here: connect one, then play again.",
       );
     }
   }

@@ -90,7 +90,7 @@ describe("more ways to hear", () => {
     await expect.poll(() => page.locator(".rung-sounding").count()).toBe(1);
     await alto.press("Shift+Enter");
     await expect.poll(() => page.locator(".rung-sounding").count()).toBe(6);
-    await page.getByRole("button", { name: "Against the rest" }).waitFor();
+    await page.getByRole("button", { name: "Stand out against the rest" }).waitFor();
     await close();
   });
 });

@@ -192,7 +192,7 @@ function MatchedBy() {
 function Blocked({ text }: { readonly text: string }) {
   return (
     <p className="row hear-blocked">
-      <WarnSign /> {text} {/play again/.test(text) ? "" : "Then press a way again."}
+      <WarnSign /> {text}
     </p>
   );
 }

@@ -160,16 +160,22 @@ function ChosenPlayer() {
           <button type="button" className="link" onClick={() => move(player.id, null)}>
             Rest
           </button>
-          <button type="button" className="link link-sound" onClick={() => hearPlayer(player.id)}>
-            Hear alone
+          <button
+            type="button"
+            className="link link-sound"
+            aria-label="Hear alone"
+            onClick={() => hearPlayer(player.id)}
+          >
+            Alone
           </button>
           <button
             type="button"
             className="link link-sound"
-            title="The others 12 dB softer"
+            aria-label="Stand out against the rest"
+            title="Everybody sounds, the others 12 dB softer"
             onClick={() => hearPlayer(player.id, "softer")}
           >
-            Against the rest
+            Stand out
           </button>
         </>
       )}
