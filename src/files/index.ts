@@ -24,3 +24,16 @@ export {
 } from "./midi/read-midi.ts";
 export { renderWav, type BlockRenderer, type ByteSink } from "./render-wav.ts";
 export type { RenderWavOptions } from "./render-wav.ts";
+export type * from "./project/project-types.ts";
+export { MODEL_VERSION } from "./project/model-version.ts";
+export { writeProject, type WriteProjectOptions } from "./project/write-project.ts";
+export { readProject } from "./project/read-project.ts";
+export { readShareLink, writeShareLink } from "./project/share-link.ts";
+export {
+  openProjectStore,
+  type ProjectStore,
+  type SaveRequest,
+  type StoredEntry,
+  type StoredProject,
+} from "./storage.ts";
+export type { Shelf } from "./shelf.ts";

@@ -2,14 +2,8 @@ import type { Count } from "../../base/index.ts";
 import type { Metre, Tuplet } from "../../theory/index.ts";
 import { boundaryStrength, groupLength, type Grid } from "./metre-grid.ts";
 import { noteValues, type NoteValueName } from "./note-value-table.ts";
+import type { BarShape, Stretch } from "./bar-shape-types.ts";
 import { tupletWindows, type TupletWindow } from "./tuplet-windows.ts";
-
-/** A stretch of a bar that one note or one rest fills; times from the start of the bar. */
-export interface Stretch {
-  readonly from: Count;
-  readonly to: Count;
-  readonly isRest: boolean;
-}
 
 /** One written value: a note head with its length, or a rest. */
 export interface WrittenValue {
@@ -24,15 +18,6 @@ export interface WrittenValue {
   readonly tupletValue?: NoteValueName;
   readonly beginsTuplet?: true;
   readonly endsTuplet?: true;
-}
-
-/** Shape of a bar that is to be written. */
-export interface BarShape {
-  readonly metre: Metre;
-  /** Parts of a quarter note. */
-  readonly division: Count;
-  /** Where the bar begins in a full bar: above 0 in a pickup. */
-  readonly offset: Count;
 }
 
 /**

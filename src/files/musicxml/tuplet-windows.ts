@@ -2,7 +2,7 @@ import type { Count } from "../../base/index.ts";
 import type { Tuplet } from "../../theory/index.ts";
 import { groupLength } from "./metre-grid.ts";
 import { tupletCounts } from "./note-value-table.ts";
-import type { BarShape, Stretch } from "./note-values.ts";
+import type { BarShape, Stretch } from "./bar-shape-types.ts";
 
 /** A stretch of the bar that is divided as a tuplet. */
 export interface TupletWindow {
