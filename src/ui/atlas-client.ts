@@ -1,6 +1,6 @@
 import type { AtlasCell, AtlasCounts, CellKey, Question, RuleId } from "../voicing/index.ts";
 import type { Unwritten } from "../explore/index.ts";
-import type { ShownLayer } from "./state/page-state.ts";
+import type { ShownLayer } from "./state/shown-layer.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
 
 /** What a running search tells. */

@@ -8,7 +8,7 @@ import {
   voicingOfCell,
 } from "../explore/index.ts";
 import type { AtlasCell, Question } from "../voicing/index.ts";
-import type { ShownLayer } from "./state/page-state.ts";
+import type { ShownLayer } from "./state/shown-layer.ts";
 import { rulesThatEmpty } from "./state/rules-that-empty.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
 

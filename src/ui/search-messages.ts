@@ -1,6 +1,6 @@
 import type { AtlasCell, AtlasCounts, CellKey, Question, RuleId } from "../voicing/index.ts";
 import type { Unwritten } from "../explore/index.ts";
-import type { ShownLayer } from "./state/page-state.ts";
+import type { ShownLayer } from "./state/shown-layer.ts";
 
 /** What the page asks of its worker. Numbers rise from request to request. */
 export type SearchRequest =

@@ -36,7 +36,7 @@ function sampleAt(bytes: Buffer, at: number, bits: number): number {
 }
 
 /** Level in dB (any reference) at a frequency, Hann window over the middle of the note. */
-export function levelAt({ samples, sampleRate }: RecordedTone, hz: number): number {
+function levelAt({ samples, sampleRate }: RecordedTone, hz: number): number {
   const from = Math.floor(samples.length * 0.35);
   const length = Math.min(16384, Math.floor(samples.length * 0.5));
   const turn = (2 * Math.PI * hz) / sampleRate;

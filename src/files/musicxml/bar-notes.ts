@@ -2,7 +2,8 @@ import type { Count } from "../../base/index.ts";
 import type { Divisions } from "../../theory/index.ts";
 import { fullLength, type PlacedBar } from "../score/score-times.ts";
 import type { ScoreNote, ScorePart } from "../score/score-model.ts";
-import { writtenValues, type Stretch, type WrittenValue } from "./note-values.ts";
+import type { Stretch } from "./bar-shape-types.ts";
+import { writtenValues, type WrittenValue } from "./note-values.ts";
 
 /** What sounds together: one note, or several that begin and end as one. */
 export interface NoteGroup {

@@ -1,6 +1,7 @@
 import type { SectionId } from "../../band/index.ts";
 import { readInquiry, referencePoints } from "../../explore/index.ts";
-import type { Answer, Asked, LayerMap, ShownLayer } from "../state/page-state.ts";
+import type { Answer, Asked, LayerMap } from "../state/page-state.ts";
+import type { ShownLayer } from "../state/shown-layer.ts";
 import { viewOf } from "../state/view-of.ts";
 import { page, session } from "../store.ts";
 import { namerOf } from "../words/pitch-names.ts";

@@ -6,18 +6,11 @@ import type {
   VoicingReport,
   Inquiry,
 } from "../../explore/index.ts";
-import type {
-  AtlasCell,
-  CellKey,
-  LayerId,
-  Question,
-  RuleId,
-  Voicing,
-} from "../../voicing/index.ts";
-import type { SectionId } from "../../band/index.ts";
+import type { AtlasCell, CellKey, Question, RuleId, Voicing } from "../../voicing/index.ts";
 import type { SoundingMidi } from "../../base/index.ts";
 import type { Shade } from "../search-messages.ts";
 import type { Namer } from "../words/pitch-names.ts";
+import type { ShownLayer } from "./shown-layer.ts";
 import type { MadeBy, Pitches, Session } from "./session.ts";
 
 /** A question that could be read, with what the page needs to talk about it. */
@@ -29,13 +22,6 @@ export interface Asked {
   /** Readings chosen where the trade is split, one sentence each. */
   readonly remarks: readonly string[];
   readonly nameOf: Namer;
-}
-
-/** Which version of every texture a map shows. */
-export interface ShownLayer {
-  readonly layer: LayerId;
-  /** Sections that sound, each with a player; null when any may. */
-  readonly sections: readonly SectionId[] | null;
 }
 
 /** One layer of the map of one question. */

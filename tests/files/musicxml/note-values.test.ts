@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { boundaryStrength } from "../../../src/files/musicxml/metre-grid.ts";
-import { writtenValues, type Stretch } from "../../../src/files/musicxml/note-values.ts";
+import type { Stretch } from "../../../src/files/musicxml/bar-shape-types.ts";
+import { writtenValues } from "../../../src/files/musicxml/note-values.ts";
 import type { Metre } from "../../../src/theory/index.ts";
 
 const FOUR: Metre = { beats: 4, beatType: 4 };
