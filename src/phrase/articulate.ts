@@ -1,12 +1,6 @@
-import { quantity } from "../base/index.ts";
-import {
-  beatLength,
-  placeOf,
-  type Divisions,
-  type HeardNote,
-  type Melody,
-} from "../theory/index.ts";
+import type { HeardNote, Melody } from "../theory/index.ts";
 import { articulationRules, type ArticulationMark } from "./articulation-rule-table.ts";
+import { pulseOf } from "./swing.ts";
 
 /** Marks by note id: what the user set; an empty list means none. */
 export type ArticulationChoices = Readonly<Record<string, readonly ArticulationMark[]>>;
@@ -32,19 +26,20 @@ export function articulate(
   notes: readonly HeardNote[],
   choices: ArticulationChoices,
 ): readonly Articulated[] {
-  const beat = beatLength(melody);
+  const pulse = pulseOf(melody);
   return notes.map((note, index) => {
     const chosen = choices[note.id];
     if (chosen) return { noteId: note.id, marks: chosen, reason: "" };
-    const end = quantity<Divisions>(note.onset + note.duration);
-    const isOnBeat = placeOf(melody, note.onset).part[0] === 0;
-    const nextBeat = note.onset + beat - ((note.onset - melody.pickup + 64 * beat) % beat);
+    const position = note.onset - melody.pickup;
+    const end = position + note.duration;
+    const isOnBeat = position % pulse === 0;
+    const nextBeat = pulse * (Math.floor(position / pulse) + 1);
     const next = notes[index + 1];
     const seen = {
-      beats: note.duration / beat,
+      beats: note.duration / pulse,
       isOnBeat,
       isSyncopated: !isOnBeat && end > nextBeat,
-      isBeforeRest: !next || next.onset > end,
+      isBeforeRest: !next || next.onset > note.onset + note.duration,
     };
     const rule = articulationRules.find(
       ({ styles, holds }) => styles.includes(melody.style) && holds(seen),

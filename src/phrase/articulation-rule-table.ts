@@ -4,7 +4,7 @@ import type { MelodyStyle } from "../theory/index.ts";
 export type ArticulationMark =
   "staccato" | "tenuto" | "accent" | "marcato" | "scoop" | "plop" | "doit" | "fall";
 
-/** A note as the rules see it. Lengths in beats. */
+/** A note as the rules see it. A beat is a quarter in metres of quarters and halves. */
 export interface ArticulatedNote {
   readonly beats: number;
   readonly isOnBeat: boolean;

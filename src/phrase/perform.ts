@@ -1,11 +1,11 @@
 import { quantity, type Seconds, type SoundingMidi } from "../base/index.ts";
 import { dynamics, type Dynamic } from "../band/index.ts";
-import { beatLength, type Divisions, type HeardNote, type Melody } from "../theory/index.ts";
+import type { Divisions, HeardNote, Melody } from "../theory/index.ts";
 import { markTable, unmarkedShare, type ArticulationMark } from "./articulation-rule-table.ts";
 import type { PlayerPart } from "./parts.ts";
 import type { DynamicMark } from "./phrase-types.ts";
 import { dynamicAt } from "./read-phrase.ts";
-import { clockOf, type Feel } from "./swing.ts";
+import { clockOf, pulseOf, type Feel } from "./swing.ts";
 
 /** One note as it is played. */
 export interface PlayedNote {
@@ -22,7 +22,7 @@ export interface PlayedNote {
 /**
  * How the horns play their parts: in seconds, swung, articulated, with dynamics.
  * @param melody - time and notes
- * @param notes - its heard notes; a beat that they cut finer than in two does not swing
+ * @param notes - its heard notes; a quarter that they cut finer than in two does not swing
  * @param parts - what everybody plays
  * @param marks - dynamics in order of time
  * @param feel - swing
@@ -36,9 +36,9 @@ export function performParts(
   feel: Feel,
 ): readonly PlayedNote[] {
   const clock = clockOf(melody, feel);
-  const even = evenBeats(melody, notes);
-  const beatOf = (at: Divisions): number => Math.floor((at - melody.pickup) / beatLength(melody));
-  const time = (at: Divisions): Seconds => clock.horns(at, even.has(beatOf(at)));
+  const even = evenPulses(melody, notes);
+  const pulseAt = (at: Divisions): number => Math.floor((at - melody.pickup) / pulseOf(melody));
+  const time = (at: Divisions): Seconds => clock.horns(at, even.has(pulseAt(at)));
   const played = parts.flatMap(({ player, notes: own }) =>
     own.map((note): PlayedNote => {
       const onset = time(note.onset);
@@ -72,14 +72,14 @@ function louder(dynamic: Dynamic, marks: readonly ArticulationMark[]): Dynamic {
   return dynamics[at] ?? dynamic;
 }
 
-/** Beats that hold an onset or an end which is neither their beginning nor their middle. */
-function evenBeats(melody: Melody, notes: readonly HeardNote[]): ReadonlySet<number> {
-  const beat = beatLength(melody);
+/** Pulses that hold an onset or an end which is neither their beginning nor their middle. */
+function evenPulses(melody: Melody, notes: readonly HeardNote[]): ReadonlySet<number> {
+  const pulse = pulseOf(melody);
   const found = new Set<number>();
   for (const note of notes)
     for (const at of [note.onset, note.onset + note.duration]) {
       const position = at - melody.pickup;
-      if ((2 * position) % beat !== 0) found.add(Math.floor(position / beat));
+      if ((2 * position) % pulse !== 0) found.add(Math.floor(position / pulse));
     }
   return found;
 }

@@ -52,6 +52,7 @@ export function readPhrase(question: PhraseQuestion): Checked<Phrase> {
   const asked = moments.map((moment) =>
     askedMoment(question, moment, breaths[moment.index] ?? new Set(), remarks),
   );
+  remarks.push(...switchRemarks(moments));
   const problems = [
     ...lockProblems(question, moments),
     ...asked.flatMap((one) => problemsOf(one, melody)),
@@ -69,6 +70,23 @@ export function readPhrase(question: PhraseQuestion): Checked<Phrase> {
       remarks,
     },
   };
+}
+
+/** Fewer notes than this between harmony and a line are too few. */
+const fewestOfTexture = 3;
+
+/** Where harmony and unison or octaves change within a few notes. */
+function switchRemarks(moments: readonly Moment[]): readonly PhraseRemark[] {
+  const starts = moments.filter(
+    ({ texture, isHeld }, n) => n > 0 && !isHeld && texture !== moments[n - 1]?.texture,
+  );
+  return starts.flatMap(({ id, index }, n): PhraseRemark[] => {
+    const next = starts[n + 1];
+    if (!next || next.index - index >= fewestOfTexture) return [];
+    const text =
+      "Harmony and line change within a few notes here; staying with one is easier to hear (C. Israels, Exploring Jazz Arranging, lesson 15).";
+    return [{ momentId: id, text }];
+  });
 }
 
 function wrong(code: string, message: string): { ok: false; problems: readonly MelodyProblem[] } {
@@ -100,10 +118,16 @@ function askedMoment(
       momentId: moment.id,
       text: "Nobody whose turn it is reaches this melody note, so whoever reaches it joins in.",
     });
-  const isFree = (player: Player): boolean =>
-    !locks.some(({ playerId }) => playerId === player.id) &&
-    (!ids.has(player.id) || breathing.has(player.id));
-  const resting = players.filter(isFree);
+  const mayRest = (player: Player): boolean =>
+    !locks.some(({ playerId }) => playerId === player.id);
+  const silent = players.filter((player) => mayRest(player) && !ids.has(player.id));
+  const withBreaths = players.filter(
+    (player) => mayRest(player) && (!ids.has(player.id) || breathing.has(player.id)),
+  );
+  // Nobody breathes where that would leave the melody without a player.
+  const reaches = (player: Player): boolean => canSound(player, moment.lead);
+  const isLed = players.some((player) => reaches(player) && !withBreaths.includes(player));
+  const resting = isLed ? withBreaths : silent;
   const sounding = players.length - resting.length;
   const asked = textureAt(question.curves, moment.onset);
   return {

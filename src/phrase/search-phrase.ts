@@ -86,7 +86,8 @@ function* solvePhrase(
     const asked = moments[index]!;
     const after = moments[index + 1];
     const next = stages[index + 1];
-    const stage = stageOf(asked, size, next, after);
+    const isBlockNext = moments[index - 1]?.moment.movesAsBlock ?? false;
+    const stage = stageOf(asked, isBlockNext ? doubled(size) : size, next, after);
     stages[index] = stage;
     solved[index] =
       after && next
@@ -104,6 +105,11 @@ function* solvePhrase(
       yield { stage: name, momentsDone: done, moments: moments.length };
   }
   return answerFrom(phrase, stages, solved);
+}
+
+/** A moment that a block moves into has room for those that cannot be moved. */
+function doubled(size: StageSize): StageSize {
+  return { ...size, rows: 2 * size.rows, cells: 2 * size.cells };
 }
 
 function answerFrom(

@@ -1,4 +1,4 @@
-import { quantity, type Count, type SoundingMidi } from "../base/index.ts";
+import { quantity, type Count, type Result, type SoundingMidi } from "../base/index.ts";
 import { canSound } from "../band/index.ts";
 import {
   brokenRules,
@@ -66,29 +66,49 @@ function wishOf({ asked }: AskedMoment, size: StageSize): CandidateWish {
 
 function freeStage(asked: AskedMoment, size: StageSize): Stage {
   const { question, moment } = asked;
-  const wish = wishOf(asked, size);
   const { texture } = moment;
-  const isAlone = asked.asked.weight < 2;
-  if (texture === "harmony" && !isAlone) {
-    const found = voicingCandidates(question, wish);
-    if (!found.ok) throw new RangeError(found.problem.message);
-    if (found.value.count > 0) return stageFrom(found.value, question, "");
-  }
-  const lines = lineCandidates(
-    question,
-    lineWish(asked, wish),
-    texture === "unison" ? "unison" : "octaves",
+  const isLine = texture !== "harmony" || asked.asked.weight < 2;
+  const harmony = (): Candidates => valueOf(voicingCandidates(question, wishOf(asked, size)));
+  const line = (): Candidates => {
+    const kind = texture === "unison" ? "unison" : "octaves";
+    return valueOf(lineCandidates(question, lineWish(asked, size), kind));
+  };
+  const asWished = isLine ? line() : harmony();
+  if (asWished.count > 0) return stageFrom(asWished, question, "");
+  const other = isLine ? harmony() : line();
+  if (other.count === 0) return barestStage(asked);
+  const remark = isLine
+    ? "What is fixed here leaves no line, so the note is harmonised."
+    : "No harmony fits under this note with these players and rules, so it is a line.";
+  return stageFrom(other, question, remark);
+}
+
+function valueOf(found: Result<Candidates>): Candidates {
+  if (!found.ok) throw new RangeError(found.problem.message);
+  return found.value;
+}
+
+/** The melody and what is fixed, nothing else: for locks that leave no voicing within the rules. */
+function barestStage(asked: AskedMoment): Stage {
+  const { question, moment } = asked;
+  const fixed = new Map(question.locks.map(({ playerId, sounding }) => [playerId, sounding]));
+  const pitches = question.players.map(({ id }) => {
+    const lock = fixed.get(id) ?? "rest";
+    return lock === "rest" ? 0 : (lock as number);
+  });
+  const leader = question.players.findIndex(
+    (player) => !fixed.has(player.id) && canSound(player, moment.lead),
   );
-  if (!lines.ok) throw new RangeError(lines.problem.message);
-  const isAsked = texture !== "harmony" || isAlone;
-  const remark = "No harmony fits under this note with these players and rules, so it is a line.";
-  return stageFrom(lines.value, question, isAsked ? "" : remark);
+  if (leader >= 0 && !pitches.includes(moment.lead)) pitches[leader] = moment.lead;
+  const remark =
+    "What is fixed here leaves no voicing within the rules: only the melody and the fixed players sound.";
+  return { ...heldStage(asked, pitches), remark };
 }
 
 /** A line has no density; only span and players are compared. */
-function lineWish({ asked }: AskedMoment, wish: CandidateWish): CandidateWish {
+function lineWish({ asked }: AskedMoment, size: StageSize): CandidateWish {
   return {
-    ...wish,
+    ...size,
     textureCost: (span, notes, players) =>
       textureCost(
         { ...asked, density: span === 0 ? 0 : (12 * (notes - 1)) / span },

@@ -4,6 +4,7 @@ import {
   type Divisions,
   type Melody,
   type MelodyStyle,
+  type MelodyTime,
   type QuartersPerMinute,
 } from "../theory/index.ts";
 import { swingTable } from "./swing-table.ts";
@@ -66,33 +67,43 @@ export interface Clock {
 }
 
 /**
- * Makes the clock of a melody. In a beat that swings, time runs in two straight lines that meet at
- * the upbeat. Laid-back horns place upbeats with the cymbal and beats late by what their smaller
- * ratio leaves: 33 ms at 150, less when faster, nothing from 300 on.
+ * The note value whose halves swing: the quarter in metres of quarters and halves.
+ * @param melody - metre and division
+ * @returns divisions; the beat where nothing swings (metres of eighths)
+ */
+export function pulseOf(melody: MelodyTime): Divisions {
+  return melody.metre.beatType <= 4 ? quantity<Divisions>(melody.division) : beatLength(melody);
+}
+
+/**
+ * Makes the clock of a melody. In a quarter that swings, time runs in two straight lines that meet at
+ * the upbeat; metres of eighths are even. Laid-back horns place upbeats with the cymbal and beats late
+ * by what their smaller ratio leaves: 33 ms at 150, less when faster, nothing from 300 on.
  * @param melody - tempo, division, metre, pickup
  * @param feel - ratios
  * @returns the clock
  * @source late on the beat, together on the upbeat: Friberg & Sundström 2002; about 30 ms near 150,
  *   falling with tempo: C. Nelias et al., Downbeat delays are a key component of swing in jazz, 2022
  */
-export function clockOf(melody: Melody, feel: Feel): Clock {
-  const beat = beatLength(melody);
-  const beatSeconds = ((beat / melody.division) * 60) / melody.tempo;
-  const longOf = (ratio: Ratio): number => ratio / (1 + ratio);
+export function clockOf(melody: MelodyTime & Pick<Melody, "tempo">, feel: Feel): Clock {
+  const pulse = pulseOf(melody);
+  const pulseSeconds = ((pulse / melody.division) * 60) / melody.tempo;
+  const swings = melody.metre.beatType <= 4;
+  const longOf = (ratio: Ratio): number => (swings ? ratio / (1 + ratio) : 0.5);
   const delay = feel.isLaidBack ? longOf(feel.ride) - longOf(feel.horns) : 0;
-  // Beats are counted from bar 1, so that a pickup of any length lies right.
-  const first = Math.ceil(melody.pickup / beat) * beat;
+  // Pulses are counted from bar 1, so that a pickup of any length lies right.
+  const first = Math.ceil(melody.pickup / pulse) * pulse;
   const place = (at: Divisions, long: number, late: number, isEven: boolean): Seconds => {
     const position = at - melody.pickup + first;
-    const whole = Math.floor(position / beat);
-    const part = position / beat - whole;
+    const whole = Math.floor(position / pulse);
+    const part = position / pulse - whole;
     const middle = late + (isEven ? 0.5 : long);
     const within =
       part <= 0.5
         ? late + (middle - late) * 2 * part
         : middle + (1 + late - middle) * (2 * part - 1);
-    const start = (first - melody.pickup) / beat;
-    return quantity<Seconds>((whole + within - start) * beatSeconds);
+    const start = (first - melody.pickup) / pulse;
+    return quantity<Seconds>((whole + within - start) * pulseSeconds);
   };
   return {
     rhythm: (at, isEven = false) => place(at, longOf(feel.ride), 0, isEven),

@@ -131,3 +131,24 @@ it("asks a big band with the weight its players allow", () => {
   );
   expect(phrase.moments[0]?.asked.weight).toBe(13);
 });
+
+it("remarks where harmony and unison change within a few notes (C. Israels, lesson 15)", () => {
+  const line = melodyOf("C5:1/2@C6 E5:1/2 G5:1/2 E5:1/2 C5:2");
+  const phrase = phraseOf(questionOf(line, { choices: { n2: { texture: "unison" } } }));
+  expect(phrase.remarks.map(({ momentId }) => momentId)).toEqual(["n2"]);
+  const long = {
+    n1: { texture: "unison" },
+    n2: { texture: "unison" },
+    n3: { texture: "unison" },
+  } as const;
+  expect(phraseOf(questionOf(line, { choices: long })).remarks).toEqual([]);
+});
+
+it("lets nobody breathe where the melody would be left alone", () => {
+  const low = melodyOf(Array.from({ length: 10 }, () => "C6:1@C6 A5:1 G5:1 E5:1").join(" | "), {
+    tempo: 50,
+  });
+  const phrase = phraseOf(questionOf(low, { breaths: true, leadPlayer: "tbn1" }));
+  for (const { question } of phrase.moments)
+    expect(question.players.length).toBeGreaterThan(question.locks.length);
+});

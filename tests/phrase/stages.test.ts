@@ -103,3 +103,28 @@ describe("a moment that moves as a block", () => {
     expect(free.remark).toMatch(/^Not everyone can move/);
   });
 });
+
+describe("locks that leave no room", () => {
+  it("leave the melody and what is fixed, with a remark", () => {
+    const clash = [
+      { momentId: "n1", playerId: "tbn1", sounding: 50 as SoundingMidi },
+      { momentId: "n1", playerId: "tbn2", sounding: 51 as SoundingMidi },
+    ];
+    const stage = only("C5:4@Ebmaj7", {
+      locks: { notes: clash, moments: [] },
+      colour: "tensions",
+    });
+    expect(stage.remark).toMatch(/^What is fixed here/);
+    expect(rowsOf(stage)).toEqual([[72, 0, 0, 0, 50, 51, 0, 0, 0, 0, 0, 0, 0]]);
+  });
+
+  it("turn a line into harmony where a player is fixed beside the melody", () => {
+    const notes = [{ momentId: "n1", playerId: "tbn1", sounding: 57 as SoundingMidi }];
+    const stage = only("D5:4@F6", {
+      locks: { notes, moments: [] },
+      choices: { n1: { texture: "unison" } },
+    });
+    expect(stage.remark).toMatch(/so the note is harmonised/);
+    for (const row of rowsOf(stage)) expect(row[4]).toBe(57);
+  });
+});
