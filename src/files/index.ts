@@ -7,7 +7,7 @@ export {
   type VoicingScoreOptions,
 } from "./score/score-of-voicings.ts";
 export { scoreOfMelody } from "./score/score-of-melody.ts";
-export { melodyOfScore, type MelodyReading } from "./score/melody-of-score.ts";
+export { melodyOfScore, type MelodyAnswer, type MelodyReading } from "./score/melody-of-score.ts";
 export { playedScore } from "./score/played-score.ts";
 export { midiOf, musicXmlOf } from "./score/voicing-files.ts";
 export { writeMusicXml, type MusicXmlOptions } from "./musicxml/write-musicxml.ts";

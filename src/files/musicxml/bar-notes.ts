@@ -65,26 +65,43 @@ export function barValues(
   const { start, end, bar } = placed;
   const inside = groups.filter((group) => group.onset < end && group.end > start);
   if (inside.length === 0) return [];
-  const stretches: Stretch[] = [];
-  const owners: (NoteGroup | undefined)[] = [];
-  let at = 0;
-  const rest = (to: Count): void => {
-    if (to <= at) return;
-    stretches.push({ from: at, to, isRest: true });
-    owners.push(undefined);
-  };
-  for (const group of inside) {
-    const from = Math.max(0, group.onset - start);
-    rest(from);
-    at = Math.min(bar.length, group.end - start);
-    stretches.push({ from, to: at, isRest: false });
-    owners.push(group);
-  }
-  rest(bar.length);
+  const stretches = stretchesOf(
+    inside.map((group) => ({
+      from: Math.max(0, group.onset - start),
+      to: Math.min(bar.length, group.end - start),
+    })),
+    bar.length,
+  );
+  const sounding = inside.values();
+  const owners = stretches.map(({ isRest }) => (isRest ? undefined : sounding.next().value));
   const offset = bar.isPickup ? fullLength(bar, division) - bar.length : 0;
   return writtenValues(stretches, { metre: bar.metre, division, offset }).map((value) =>
     placedValue(value, owners[value.stretch], start),
   );
+}
+
+/**
+ * Fills a bar: what sounds, and rests between.
+ * @param sounding - in order, none overlapping, from the start of the bar
+ * @param length - of the bar
+ * @returns stretches without gaps
+ */
+export function stretchesOf(
+  sounding: readonly { readonly from: Count; readonly to: Count }[],
+  length: Count,
+): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  let at = 0;
+  const fillTo = (to: Count): void => {
+    if (to > at) stretches.push({ from: at, to, isRest: true });
+  };
+  for (const { from, to } of sounding) {
+    fillTo(from);
+    stretches.push({ from, to, isRest: false });
+    at = to;
+  }
+  fillTo(length);
+  return stretches;
 }
 
 function placedValue(

@@ -1,4 +1,4 @@
-import { fail, ok, type Count, type Result } from "../../base/index.ts";
+import type { Count } from "../../base/index.ts";
 import {
   readMelody,
   spelledToMidi,
@@ -6,12 +6,16 @@ import {
   type Key,
   type Melody,
   type MelodyNote,
+  type MelodyProblem,
   type MelodyStyle,
   type QuartersPerMinute,
 } from "../../theory/index.ts";
+import { stretchesOf } from "../musicxml/bar-notes.ts";
+import type { BarShape, Stretch } from "../musicxml/bar-shape-types.ts";
+import { tupletWindows, type TupletWindow } from "../musicxml/tuplet-windows.ts";
 import { playedScore } from "./played-score.ts";
 import { fullLength, placedBars, type PlacedBar } from "./score-times.ts";
-import type { ScoreModel, ScoreNote } from "./score-model.ts";
+import type { ScoreBar, ScoreModel, ScoreNote } from "./score-model.ts";
 
 /** A melody taken out of a score, and what could not be kept. */
 export interface MelodyReading {
@@ -23,47 +27,47 @@ const SLOWEST = 20;
 const FASTEST = 400;
 const C_MAJOR: Key = { tonic: { letter: "C", alteration: 0 }, mode: "major" };
 
+/** The melody, or everything that keeps the score from being one. */
+export type MelodyAnswer =
+  | { readonly ok: true; readonly value: MelodyReading }
+  | { readonly ok: false; readonly problems: readonly MelodyProblem[] };
+
 /**
  * The melody of a score: the top notes of the first part that has any, with the chord symbols.
  * Where bars are split at a repeat, the repeats are written out and the bars joined.
  * @param score - a score that was read
- * @returns the melody with remarks, or a problem that names the bar: "melody-none",
- *   "melody-metre-changes", "melody-bar-short", "melody-bar-long", or those of readMelody
+ * @returns the melody with remarks, or the problems, each naming its bar: "melody-none",
+ *   "melody-metre-changes", "bar-short", "bar-long", or those of readMelody
  */
-export function melodyOfScore(score: ScoreModel): Result<MelodyReading> {
+export function melodyOfScore(score: ScoreModel): MelodyAnswer {
   const part = score.parts.find(({ notes }) => notes.length > 0);
-  if (part === undefined) return fail("melody-none", "The score holds no note.");
+  if (part === undefined)
+    return refused([{ code: "melody-none", message: "The score holds no note." }]);
   const remarks: string[] = [];
   if (score.parts.length > 1) remarks.push(`Of ${score.parts.length} lines the first is taken.`);
-  const isSplit = irregularBar(score) !== undefined;
+  const isSplit = irregularBars(score).length > 0;
   const linear = isSplit ? joinedBars(playedScore(score)) : score;
+  // A fault is told where it stands on paper, not where repeats carry it.
+  const whole = isSplit && irregularBars(linear).length > 0 ? score : linear;
+  const problems = barProblems(whole);
+  if (problems.length > 0) return refused(problems);
   if (isSplit && score.repeats.length > 0) remarks.push("The repeats are written out.");
-  const metre = linear.bars[0]!.metre;
-  const changed = placedBars(linear).find(
-    ({ bar }) => bar.metre.beats !== metre.beats || bar.metre.beatType !== metre.beatType,
-  );
-  if (changed !== undefined)
-    return fail(
-      "melody-metre-changes",
-      `Bar ${changed.number}: the metre changes to ${changed.bar.metre.beats}/${changed.bar.metre.beatType}; a melody keeps one metre.`,
-    );
-  const odd = irregularBar(linear);
-  if (odd !== undefined) return barProblem(odd, linear);
   const key = linear.bars[0]!.key ?? C_MAJOR;
-  if (
-    linear.bars.some((bar) => bar.key !== null && JSON.stringify(bar.key) !== JSON.stringify(key))
-  )
+  const isOther = (bar: ScoreBar): boolean =>
+    bar.key !== null && JSON.stringify(bar.key) !== JSON.stringify(key);
+  if (linear.bars.some(isOther))
     remarks.push("The key signature changes in the file; the first one is kept.");
   const melody = melodyFrom(linear, key, remarks);
   const read = readMelody(melody);
-  if (!read.ok) return { ok: false, problem: read.problems[0]! };
-  return ok({ melody, remarks });
+  return read.ok ? { ok: true, value: { melody, remarks } } : refused(read.problems);
 }
 
-/** The first bar whose length is not its metre's; a pickup and a short last bar are fine. */
-function irregularBar(score: ScoreModel): PlacedBar | undefined {
+const refused = (problems: readonly MelodyProblem[]): MelodyAnswer => ({ ok: false, problems });
+
+/** Bars whose length is not their metre's; a pickup and a short last bar are fine. */
+function irregularBars(score: ScoreModel): readonly PlacedBar[] {
   const bars = placedBars(score);
-  return bars.find(({ bar }, index) => {
+  return bars.filter(({ bar }, index) => {
     const full = fullLength(bar, score.division);
     if (bar.length === full) return false;
     const mayBeShort = bar.isPickup === true || index === bars.length - 1;
@@ -71,13 +75,32 @@ function irregularBar(score: ScoreModel): PlacedBar | undefined {
   });
 }
 
-function barProblem({ bar, number }: PlacedBar, { division }: ScoreModel): Result<never> {
-  const { beats, beatType } = bar.metre;
-  const held = Math.round(((bar.length * beats) / fullLength(bar, division)) * 100) / 100;
-  const room = `${beats}/${beatType} has room for ${beats}`;
-  return bar.length > fullLength(bar, division)
-    ? fail("melody-bar-long", `Bar ${number} holds ${held} beats, but ${room}.`)
-    : fail("melody-bar-short", `Bar ${number} holds only ${held} beats, but ${room}.`);
+function barProblems(score: ScoreModel): readonly MelodyProblem[] {
+  const { beats, beatType } = score.bars[0]!.metre;
+  const changed = placedBars(score).find(
+    ({ bar }) => bar.metre.beats !== beats || bar.metre.beatType !== beatType,
+  );
+  if (changed !== undefined) {
+    const { metre } = changed.bar;
+    const message = `Bar ${changed.number}: the metre changes to ${metre.beats}/${metre.beatType}; a melody keeps one metre.`;
+    return [{ code: "melody-metre-changes", message, bar: changed.number }];
+  }
+  return irregularBars(score).map(({ bar, number }) => {
+    const full = fullLength(bar, score.division);
+    const held = Math.round(((bar.length * beats) / full) * 100) / 100;
+    const room = `${beats}/${beatType} has room for ${beats}`;
+    return bar.length > full
+      ? {
+          code: "bar-long",
+          message: `Bar ${number} holds ${held} beats, but ${room}.`,
+          bar: number,
+        }
+      : {
+          code: "bar-short",
+          message: `Bar ${number} holds only ${held} beats, but ${room}.`,
+          bar: number,
+        };
+  });
 }
 
 /** Two short bars that fill one become that one. */
@@ -143,7 +166,40 @@ function melodyNotes(score: ScoreModel): readonly MelodyNote[] {
       });
     }
   }
-  return notes;
+  return bars.flatMap((bar) => withTuplets(notes, bar, score.division));
+}
+
+/** The notes of a bar, told which of them stand in a tuplet. */
+function withTuplets(
+  notes: readonly MelodyNote[],
+  { bar, start, end }: PlacedBar,
+  division: Count,
+): readonly MelodyNote[] {
+  const inside = notes.filter(({ onset }) => onset >= start && onset < end);
+  const offset = bar.isPickup ? fullLength(bar, division) - bar.length : 0;
+  const stretches = stretchesOf(
+    inside.map(({ onset, duration }) => ({
+      from: onset - start,
+      to: onset - start + duration,
+    })),
+    bar.length,
+  );
+  const windows = windowsOf(stretches, { metre: bar.metre, division, offset });
+  return inside.map((note) => {
+    const from = note.onset - start;
+    const window = windows.find((each) => each.from <= from && from + note.duration <= each.to);
+    return window === undefined ? note : { ...note, tuplet: window.tuplet };
+  });
+}
+
+/** A bar divided in a way that no tuplet of ours fits is told without tuplets. */
+function windowsOf(stretches: readonly Stretch[], shape: BarShape): readonly TupletWindow[] {
+  try {
+    return tupletWindows(stretches, shape);
+  } catch (fault) {
+    if (fault instanceof RangeError) return [];
+    throw fault;
+  }
 }
 
 function topNotes(notes: readonly ScoreNote[]): readonly ScoreNote[] {

@@ -1,5 +1,3 @@
-import { quantity } from "../../base/index.ts";
-import type { Transposition } from "../../band/index.ts";
 import {
   barCount,
   barLength,
@@ -8,14 +6,9 @@ import {
   type Divisions,
   type Melody,
 } from "../../theory/index.ts";
+import { leadSheetScore } from "./lead-sheet.ts";
 import type { ScoreBar, ScoreHarmony, ScoreModel } from "./score-model.ts";
 
-/** Concert pitch. */
-const CONCERT_PITCH: Transposition = Object.freeze({
-  diatonic: 0,
-  chromatic: quantity<Transposition["chromatic"]>(0),
-  octaveChange: 0,
-});
 const STYLE_WORDS: Readonly<Record<Melody["style"], string>> = Object.freeze({
   swing: "Swing",
   straight: "Straight",
@@ -30,7 +23,7 @@ const STYLE_WORDS: Readonly<Record<Melody["style"], string>> = Object.freeze({
  */
 export function scoreOfMelody(melody: Melody): ScoreModel {
   const { title, division, tempo, style, repeats } = melody;
-  return {
+  return leadSheetScore({
     title,
     division,
     tempo,
@@ -41,19 +34,8 @@ export function scoreOfMelody(melody: Melody): ScoreModel {
       return chord.ok ? [{ onset, symbol: chord.value.symbol }] : [];
     }),
     repeats,
-    parts: [
-      {
-        id: "melody",
-        name: "Melody",
-        abbreviation: "",
-        instrument: null,
-        transposition: CONCERT_PITCH,
-        clef: "treble",
-        notes: heardNotes(melody).map(({ onset, duration, pitch }) => ({ onset, duration, pitch })),
-        directions: [],
-      },
-    ],
-  };
+    notes: heardNotes(melody).map(({ onset, duration, pitch }) => ({ onset, duration, pitch })),
+  });
 }
 
 function barsOf(melody: Melody): readonly ScoreBar[] {

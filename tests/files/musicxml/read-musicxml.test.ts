@@ -57,7 +57,7 @@ describe.skipIf(tunes.length === 0)("public-domain lead sheets of the OpenEWLD c
 
   it.each(tunes)("%s gives a melody with its chords, and the melody its lead sheet", (name) => {
     const found = melodyOfScore(read(dataText(`melody/tunes/${name}`)).score);
-    if (!found.ok) throw new Error(found.problem.message);
+    if (!found.ok) throw new Error(found.problems[0]!.message);
     const { melody } = found.value;
     expect(readMelody(melody).ok).toBe(true);
     expect(melody.changes.length).toBeGreaterThan(5);

@@ -74,7 +74,7 @@ describe("a score as it is played", () => {
 describe("the melody of a score", () => {
   it("has its notes tied over bar lines, its chords, pickup, style and repeats", () => {
     const found = melodyOfScore(shortPhrase);
-    if (!found.ok) throw new Error(found.problem.message);
+    if (!found.ok) throw new Error(found.problems[0]!.message);
     const { melody, remarks } = found.value;
     expect(remarks).toEqual(["Of 3 lines the first is taken."]);
     expect(melody).toMatchObject({ pickup: 12, length: 108, style: "swing", tempo: 168 });
@@ -98,7 +98,25 @@ describe("the melody of a score", () => {
     const repeats = [{ fromBar: 3, toBar: 4, times: 2 }];
     expect(melodyOfScore(lineOver(split, repeats))).toMatchObject({
       ok: false,
-      problem: { code: "melody-bar-short" },
+      problems: [
+        { code: "bar-short", bar: 2 },
+        { code: "bar-short", bar: 3 },
+      ],
+    });
+  });
+
+  it("tells which notes stand in a triplet", () => {
+    const found = melodyOfScore({ ...shortPhrase, parts: [shortPhrase.parts[1]!] });
+    const tuplets = found.ok ? found.value.melody.notes.map(({ tuplet }) => tuplet?.notes) : [];
+    expect(tuplets).toEqual([undefined, undefined, undefined, 3, 3, 3, undefined]);
+  });
+
+  it("is refused for every bar that is out of order at once", () => {
+    expect(melodyOfScore(lineOver([bar(4), bar(3), bar(5), bar(4)]))).toMatchObject({
+      problems: [
+        { code: "bar-short", bar: 2 },
+        { code: "bar-long", bar: 3 },
+      ],
     });
   });
 
@@ -115,12 +133,12 @@ describe("the melody of a score", () => {
       "Bar 2: the metre changes to 3/4; a melody keeps one metre.",
     ],
   ])("is refused for %s, in a sentence that names the bar", (_, bars, message) => {
-    expect(melodyOfScore(lineOver(bars))).toMatchObject({ ok: false, problem: { message } });
+    expect(melodyOfScore(lineOver(bars))).toMatchObject({ ok: false, problems: [{ message }] });
   });
 
   it("is refused when nobody plays", () => {
     const silent = { ...shortPhrase, parts: [{ ...shortPhrase.parts[0]!, notes: [] }] };
-    expect(melodyOfScore(silent)).toMatchObject({ ok: false, problem: { code: "melody-none" } });
+    expect(melodyOfScore(silent)).toMatchObject({ ok: false, problems: [{ code: "melody-none" }] });
   });
 
   it("is the melody again that made a lead sheet", () => {
