@@ -1,6 +1,7 @@
 import { voicingOfTexture, type Idea, type LessonTexture } from "../../explore/index.ts";
 import { hearThese } from "../actions/hear.ts";
-import { teaching } from "./teaching-store.ts";
+import { useSound } from "../actions/sound-state.ts";
+import { teaching, useTeaching } from "./teaching-store.ts";
 
 /** A texture with the name it is heard under: "Left", "B". */
 export interface NamedTexture {
@@ -33,5 +34,18 @@ export function hearTextures(turns: readonly NamedTexture[], isMatched: boolean)
     question,
     voicing: voicingOfTexture(question, texture),
   }));
+  teaching.setState({ heard: turns.map(({ name }) => name) });
   void hearThese(heard, "sustained", isMatched);
+}
+
+/**
+ * What sounds now, or is about to.
+ * @returns the name of the voicing, or null in silence
+ */
+export function useNowSounding(): string | null {
+  const turn = useSound((state) => state.turn);
+  const isSilent = useSound((state) => state.phase === "silent");
+  const first = useTeaching((state) => state.heard[0] ?? null);
+  // One voicing alone, or the first of several before it starts, has no turn of its own.
+  return isSilent ? null : (turn ?? first);
 }

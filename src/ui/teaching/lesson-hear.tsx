@@ -1,9 +1,10 @@
 import type { Idea } from "../../explore/index.ts";
+import { headphoneCaution } from "../actions/caution.ts";
 import { stopSound } from "../actions/hear.ts";
 import { useSound } from "../actions/sound-state.ts";
 import { Choice } from "../parts/choice.tsx";
 import { WarnSign } from "../parts/warn-sign.tsx";
-import { hearTextures, isLevelMatched, type NamedTexture } from "./hear-texture.ts";
+import { hearTextures, isLevelMatched, useNowSounding, type NamedTexture } from "./hear-texture.ts";
 import { matchIdea } from "./teaching-moves.ts";
 import { useTeaching } from "./teaching-store.ts";
 
@@ -17,7 +18,7 @@ export function HearPair(props: {
   readonly bothRef?: React.Ref<HTMLButtonElement>;
 }) {
   const { first, second, isMatched, hasEach = true, bothRef } = props;
-  const turn = useSound((state) => state.turn);
+  const turn = useNowSounding();
   const isSilent = useSound((state) => state.blocked !== null);
   const way = isSilent ? "teach-way way-silent" : "teach-way";
   return (
@@ -82,9 +83,9 @@ export function LessonLevel({ idea }: { readonly idea: Idea }) {
 
 /** What sounds now and how to stop it; why nothing does; else the usual caution. */
 export function SoundLine() {
-  const turn = useSound((state) => state.turn);
+  const turn = useNowSounding();
   const blocked = useSound((state) => state.blocked);
-  const hasSounded = useSound((state) => state.hasSounded);
+  const isCautioned = useSound((state) => state.isCautioned);
   if (blocked !== null)
     return (
       <p className="row teach-line">
@@ -101,8 +102,6 @@ export function SoundLine() {
       </p>
     );
   return (
-    <p className="quiet teach-line">
-      {hasSounded ? "Held for three seconds" : "Starts quietly; mind the volume."}
-    </p>
+    <p className="quiet teach-line">{isCautioned ? "Held for three seconds" : headphoneCaution}</p>
   );
 }

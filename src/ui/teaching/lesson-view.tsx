@@ -50,12 +50,13 @@ function LessonStepView({ step, asked }: { readonly step: LessonStep; readonly a
       <div className="lesson">
         <DrawingRoom idea={idea} asked={asked} {...pair} track={step.track} />
         {isRoom ? (
-          <SameLine asked={asked} idea={idea} {...pair} />
+          <>
+            <SameLine idea={idea} {...pair} />
+            <ChangeWords {...{ asked, idea, left, right }} isUnseen />
+          </>
         ) : (
           <aside className="lesson-words" aria-label="What changed">
-            <p className="lesson-change" data-testid="change">
-              {changeWords(left, right, idea, asked.nameOf)}
-            </p>
+            <ChangeWords {...{ asked, idea, left, right }} />
             <p>{ideaWords[idea].listen}</p>
             <LessonTable asked={asked} idea={idea} {...pair} />
             <p className="row lesson-on">
@@ -113,14 +114,30 @@ export function usePairSize(): PairSize {
   return isRoom ? "room" : "desk";
 }
 
-/** What both have in common and what follows, in one line of large type. */
-function SameLine(props: {
+/** What changed, in a sentence; a screen reader is told each time it changes. */
+function ChangeWords(props: {
   readonly asked: Asked;
   readonly idea: Idea;
   readonly left: LessonTexture;
   readonly right: LessonTexture;
+  readonly isUnseen?: boolean;
 }) {
-  const { asked, idea, left, right } = props;
+  const { asked, idea, left, right, isUnseen = false } = props;
+  return (
+    <p className={isUnseen ? "unseen" : "lesson-change"} role="status" data-testid="change">
+      {changeWords(left, right, idea, asked.nameOf)}
+      <span className="unseen"> {equalWords(left, right, idea).follows}</span>
+    </p>
+  );
+}
+
+/** What both have in common and what follows, in one line of large type. */
+function SameLine(props: {
+  readonly idea: Idea;
+  readonly left: LessonTexture;
+  readonly right: LessonTexture;
+}) {
+  const { idea, left, right } = props;
   const { same, follows } = equalWords(left, right, idea);
   return (
     <p className="lesson-same" data-testid="same">
@@ -130,7 +147,6 @@ function SameLine(props: {
         </span>
       )}
       {follows !== "" && <span>{follows}</span>}
-      <span className="unseen">{changeWords(left, right, idea, asked.nameOf)}</span>
     </p>
   );
 }

@@ -41,7 +41,7 @@ export const ideaWords: Readonly<Record<Idea, IdeaWords>> = Object.freeze({
   },
   density: {
     title: "Density",
-    sentence: "How closely the notes lie between the lowest and the highest.",
+    sentence: "How closely the notes lie together.",
     listen:
       "Listen to the middle. Top and bottom stay; is there air between the notes, or are they packed?",
     less: "Sparser",

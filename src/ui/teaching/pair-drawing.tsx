@@ -1,7 +1,7 @@
 import type { Idea, LessonTexture } from "../../explore/index.ts";
-import { useSound } from "../actions/sound-state.ts";
 import type { Asked } from "../state/page-state.ts";
 import { withSigns } from "../words/signs.ts";
+import { useNowSounding } from "./hear-texture.ts";
 import { PairAside } from "./pair-aside.tsx";
 import { PairLadderMarks, PairMove } from "./pair-ladder.tsx";
 import { pairPlan, type PairPlan } from "./pair-plan.ts";
@@ -24,7 +24,7 @@ export function PairDrawing(props: {
   const { lead, players } = asked.question;
   const plan = pairPlan({ players, left, right, size, top: lead, bottom, width, height });
   const sizes = pairSizes[size];
-  const turn = useSound((state) => state.turn);
+  const turn = useNowSounding();
   return (
     <svg
       className={`pair pair-${size}`}

@@ -87,17 +87,17 @@ function NoteLabel(props: {
       <text
         className="pair-degree loud"
         x={right - sizes.note * 2.3}
-        y={y + sizes.degree * 0.34}
+        y={y + label.degree * 0.34}
         textAnchor="end"
-        fontSize={sizes.degree}
+        fontSize={label.degree}
       >
         {withSigns(degree)}
       </text>
       <text
         className="pair-note"
         x={right - sizes.note * 1.95}
-        y={y + sizes.note * 0.34}
-        fontSize={sizes.note}
+        y={y + label.note * 0.34}
+        fontSize={label.note}
       >
         {withSigns(name)}
       </text>

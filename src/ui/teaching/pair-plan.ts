@@ -2,7 +2,7 @@ import type { Player, SectionId } from "../../band/index.ts";
 import { quantity, type SoundingMidi } from "../../base/index.ts";
 import type { LessonTexture } from "../../explore/index.ts";
 import { spreadLabels } from "../voicing/ladder-plan.ts";
-import { pairSizes, type PairSize } from "./pair-sizes.ts";
+import { pairSizes, type PairSize, type PairSizes } from "./pair-sizes.ts";
 import { tokenLabel } from "./token-label.ts";
 
 /** A token: the players of one section on one note. */
@@ -39,9 +39,11 @@ export interface PairRung {
   readonly over: readonly (readonly [from: number, to: number])[];
 }
 
-/** A note's degree and name beside a ladder. */
+/** A note's degree and name beside a ladder; smaller where they are crowded. */
 export interface PairLabel {
   readonly pitch: number;
+  readonly degree: number;
+  readonly note: number;
   readonly x: number;
   readonly y: number;
 }
@@ -117,15 +119,15 @@ export function pairPlan(input: PairInput): PairPlan {
     move: moveOf(left, right, columns.right, yOf),
     left: {
       ...ladderOf(left, tokens.left, columns.left, room),
-      labels: labelsOf(left.stack, columns.left.from, sizes.degree, yOf),
-      ghosts: silentOnes(left, tokens, room),
+      labels: labelsOf(left.stack, columns.left.from, sizes, yOf),
+      ghosts: silentOnes(left, right, tokens, room),
     },
     right: {
       ...ladderOf(right, tokens.right, columns.right, room),
       labels: labelsOf(
         right.stack.filter((pitch) => !shared.includes(pitch)),
         columns.right.from,
-        sizes.degree,
+        sizes,
         yOf,
       ),
       ghosts: movedOnes(left, right, columns.left, tokens.left, columns.right),
@@ -261,12 +263,9 @@ function ladderOf(
     rungs: texture.stack.map((pitch) => ({
       pitch,
       y: yOf(pitch),
-      over: columns.sections
-        .filter((section) => tokens.some((one) => one.pitch === pitch && one.section === section))
-        .map((section) => {
-          const x = xOf(columns, section);
-          return [x, x + columns.width] as const;
-        }),
+      over: tokens
+        .filter((one) => one.pitch === pitch)
+        .map(({ x, width }) => [x, x + width] as const),
     })),
     warps: columns.sections.flatMap((section) => {
       const ys = tokens.filter((one) => one.section === section).map((one) => one.y);
@@ -277,23 +276,38 @@ function ladderOf(
   };
 }
 
+/** How much smaller crowded labels are set, and how far from its thread a label may stand. */
+const crowded = { scale: 0.72, most: 7 };
+
 function labelsOf(
   stack: readonly number[],
   x: number,
-  degree: number,
+  { degree, note }: PairSizes,
   yOf: (pitch: number) => number,
 ): readonly PairLabel[] {
   const falling = [...stack].sort((a, b) => b - a);
-  const ys = spreadLabels(falling.map(yOf), degree * 0.94);
-  return falling.map((pitch, index) => ({ pitch, x, y: ys[index] ?? yOf(pitch) }));
+  const wanted = falling.map(yOf);
+  const spread = (scale: number) => spreadLabels(wanted, scale * degree * 0.94);
+  const isCrowded = spread(1).some((y, index) => Math.abs(y - (wanted[index] ?? y)) > crowded.most);
+  const scale = isCrowded ? crowded.scale : 1;
+  const ys = spread(scale);
+  return falling.map((pitch, index) => ({
+    pitch,
+    x,
+    y: ys[index] ?? yOf(pitch),
+    degree: scale * degree,
+    note: isCrowded ? Math.min(note, scale * degree) : note,
+  }));
 }
 
 /** On the left: who rests there, outlined where they join on the right. */
 function silentOnes(
   left: LessonTexture,
+  right: LessonTexture,
   tokens: { readonly left: readonly PairToken[]; readonly right: readonly PairToken[] },
   { players, columns }: Room,
 ): readonly PairGhost[] {
+  if (tokens.left.length === 0 || left.players >= right.players) return [];
   const sounding = new Set(
     players.filter((_, index) => (left.pitches[index] ?? 0) > 0).map((player) => player.id),
   );

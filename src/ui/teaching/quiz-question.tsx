@@ -1,9 +1,8 @@
 import { useEffect, useRef, type KeyboardEvent } from "react";
 import type { QuizAnswer, QuizQuestion, QuizSide } from "../../explore/index.ts";
-import { useSound } from "../actions/sound-state.ts";
 import { useSize } from "../parts/use-size.ts";
 import type { Asked } from "../state/page-state.ts";
-import { hearTextures, isLevelMatched } from "./hear-texture.ts";
+import { hearTextures, isLevelMatched, useNowSounding } from "./hear-texture.ts";
 import { HearPair, SoundLine } from "./lesson-hear.tsx";
 import { usePairSize } from "./lesson-view.tsx";
 import { LessonTable } from "./lesson-table.tsx";
@@ -34,7 +33,7 @@ export function QuizQuestionView(props: {
   return (
     <>
       <div className="quiz" onKeyDown={keyed}>
-        <QuizAsk question={question} />
+        <QuizAsk question={question} isAnswered={answer !== null} />
         {answer === null ? (
           <Closed sides={sides} more={quizWords[idea].more} isMatched={isMatched} />
         ) : (
@@ -60,16 +59,21 @@ export function QuizQuestionView(props: {
 }
 
 /** What is asked, and how hard it is. */
-function QuizAsk({ question }: { readonly question: QuizQuestion }) {
+function QuizAsk(props: { readonly question: QuizQuestion; readonly isAnswered: boolean }) {
+  const { question, isAnswered } = props;
   const { turn, pair } = question;
   const words = quizWords[turn.idea];
   return (
     <div className="quiz-ask">
       <h2>Which is {words.more}?</h2>
-      <p>{words.hint}</p>
-      <p className="quiet">
-        Level {pair.level + 1} of 5: {levelWords(turn.idea, pair.level)}.
-      </p>
+      {!isAnswered && (
+        <>
+          <p>{words.hint}</p>
+          <p className="quiet">
+            Level {pair.level + 1} of 5: {levelWords(turn.idea, pair.level)}.
+          </p>
+        </>
+      )}
     </div>
   );
 }
@@ -81,7 +85,7 @@ function Closed(props: {
   readonly isMatched: boolean;
 }) {
   const { sides, more, isMatched } = props;
-  const turn = useSound((state) => state.turn);
+  const turn = useNowSounding();
   return (
     <div className="quiz-closed">
       {(["A", "B"] as const).map((side: QuizSide) => (
@@ -181,7 +185,7 @@ function QuizScore() {
           </b>
         )}
         <span className="quiet">
-          question {at} of {round.turns.length}
+          {round.answers.length > 0 ? "question" : "Question"} {at} of {round.turns.length}
         </span>
       </p>
       <span className="quiz-marks" aria-hidden="true">

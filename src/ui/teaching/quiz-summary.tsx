@@ -2,7 +2,7 @@ import { useEffect, useRef } from "react";
 import type { Idea, QuizAnswer, QuizRound } from "../../explore/index.ts";
 import { hearTextures, isLevelMatched } from "./hear-texture.ts";
 import { beginRound, leaveRound } from "./quiz-moves.ts";
-import { levelWords, marginText, quizWords, sidesOf, verdictWords } from "./quiz-words.ts";
+import { leastText, marginText, quizWords, sidesOf, verdictWords } from "./quiz-words.ts";
 
 const ideas: readonly Idea[] = ["span", "weight", "density", "interleaving"];
 
@@ -37,7 +37,7 @@ export function QuizSummary({ round }: { readonly round: QuizRound }) {
                 </td>
                 <td>{standing.finest === null ? "none yet" : marginText(idea, standing.finest)}</td>
                 <td>
-                  {standing.level + 1} of 5, {levelWords(idea, standing.level)}
+                  {standing.level + 1} of 5, {leastText(idea, standing.level)}
                 </td>
               </tr>
             );

@@ -43,7 +43,7 @@ function QuizStart({ able }: { readonly able: readonly Idea[] }) {
         Twelve questions, two voicings each, made of the chord and the melody in view. They differ
         clearly in what is asked and hardly in anything else. Two right in a row make the next
         difference smaller, one wrong makes it larger. Take your time; hear them as often as you
-        like.
+        like. Answer with the buttons, or with the keys A and B.
       </p>
       <p className="quiz-lead">
         Both are brought to the same loudness, so that the louder one does not give itself away.

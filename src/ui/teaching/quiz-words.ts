@@ -32,9 +32,18 @@ export const quizWords: Readonly<Record<Idea, { readonly more: string; readonly 
  * @returns e.g. "12 semitones or more apart", "one weighs 1.5 times the other, or more"
  */
 export function levelWords(idea: Idea, level: number): string {
-  const margin = quizRules[idea].margins[level] ?? 0;
-  const text = marginText(idea, margin);
+  const text = leastText(idea, level);
   return idea === "weight" ? `one weighs ${text} the other, or more` : `${text} or more apart`;
+}
+
+/**
+ * The least difference of a level, in brief.
+ * @param idea - the idea
+ * @param level - 0 the easiest
+ * @returns e.g. "12 semitones"
+ */
+export function leastText(idea: Idea, level: number): string {
+  return marginText(idea, quizRules[idea].margins[level] ?? 0);
 }
 
 /**

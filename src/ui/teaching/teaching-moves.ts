@@ -1,8 +1,6 @@
 import type { Idea, LessonStep, LessonTexture } from "../../explore/index.ts";
-import { announce } from "../actions/announce.ts";
 import { stopSound } from "../actions/hear.ts";
 import { hearTextures, isLevelMatched } from "./hear-texture.ts";
-import { changeWords, equalWords } from "./lesson-words.ts";
 import { teaching, type Topic } from "./teaching-store.ts";
 
 /** The two voicings of a step as they stand. */
@@ -34,16 +32,13 @@ export function goToTopic(topic: Topic): void {
   teaching.setState({ topic });
 }
 
-/** Moves the right voicing along the track; says what changed, and sounds it. */
+/** Moves the right voicing along the track, and sounds it. */
 export function moveRight(step: LessonStep, to: number): void {
   const { asked, moved, soundsMoves, matched } = teaching.getState();
   const { idea } = step;
   if (asked === null || to < 0 || to >= step.track.length) return;
   teaching.setState({ moved: { ...moved, [idea]: to } });
-  const { left, right } = pairOfStep(step, to);
-  announce(
-    `${changeWords(left, right, idea, asked.nameOf)} ${equalWords(left, right, idea).follows}`,
-  );
+  const { right } = pairOfStep(step, to);
   if (soundsMoves)
     hearTextures([{ name: "Right", texture: right }], isLevelMatched(idea, matched[idea]));
 }

@@ -40,6 +40,8 @@ export interface TeachingState {
   readonly matched: Readonly<Partial<Record<Idea, boolean>>>;
   /** Whether a move of the right voicing sounds at once. */
   readonly soundsMoves: boolean;
+  /** What was asked to sound last, in turn: "Left", "B". */
+  readonly heard: readonly string[];
   readonly quiz: QuizState;
 }
 
@@ -64,6 +66,7 @@ export const teaching = createStore<TeachingState>()(() => ({
   moved: {},
   matched: {},
   soundsMoves: true,
+  heard: [],
   quiz: freshQuiz,
 }));
 

@@ -34,14 +34,7 @@ export function Track(props: {
   };
   return (
     <div className="track">
-      <button
-        type="button"
-        className="act track-step"
-        disabled={at === 0}
-        onClick={() => moveRight(step, at - 1)}
-      >
-        {words.less}
-      </button>
+      <StepButton text={words.less} isEnd={at === 0} onPress={() => moveRight(step, at - 1)} />
       <div
         className="track-row"
         role="radiogroup"
@@ -61,15 +54,22 @@ export function Track(props: {
           />
         ))}
       </div>
-      <button
-        type="button"
-        className="act track-step"
-        disabled={at === last}
-        onClick={() => moveRight(step, at + 1)}
-      >
-        {words.more}
-      </button>
+      <StepButton text={words.more} isEnd={at === last} onPress={() => moveRight(step, at + 1)} />
     </div>
+  );
+}
+
+/** One place on, in the idea's own word; at the end it keeps the focus and does nothing. */
+function StepButton(props: {
+  readonly text: string;
+  readonly isEnd: boolean;
+  readonly onPress: () => void;
+}) {
+  const { text, isEnd, onPress } = props;
+  return (
+    <button type="button" className="act track-step" aria-disabled={isEnd} onClick={onPress}>
+      {text}
+    </button>
   );
 }
 
