@@ -8,10 +8,8 @@ import { StackLister } from "./stack-lister.ts";
 import type { StackPool } from "./stack-pool.ts";
 import { comesBefore, type SetWord } from "./stack-sets.ts";
 import { StackSolver } from "./stack-solver.ts";
+import { indicesByBound } from "./bound-order.ts";
 import type { AtlasCell, CellKey, Question } from "./voicing-types.ts";
-
-/** Multiplies a bound so that the index of its stack, which is smaller, can be added. */
-const indexScale = 4194304;
 
 /** A stack of the cell with its value. */
 interface Kept {
@@ -92,9 +90,7 @@ function isSameCell(a: CellKey, b: CellKey): boolean {
 function keepBest(into: Keeping, pool: StackPool): void {
   const { key, counts, room, solver } = into;
   const boundOf = (at: Count): Count => pool.bounds[at * counts + key.players]!;
-  const order = Float64Array.from({ length: pool.count }, (_, at) => boundOf(at) * indexScale + at);
-  for (const code of order.sort()) {
-    const at = code % indexScale;
+  for (const at of indicesByBound(pool.count, boundOf)) {
     const worst = into.kept.length < room ? cannot : into.kept[room - 1]!.value;
     if (boundOf(at) === cannot || boundOf(at) > worst) return;
     const more = solver.beyondBounds(pool, at, key.notes);

@@ -11,15 +11,11 @@ import { cannot, type Instance } from "./instance-types.ts";
 import { lineCells } from "./lines.ts";
 import { chairScale } from "./ranking.ts";
 import { spansOf, type Ends } from "./spans.ts";
+import { indicesByBound } from "./bound-order.ts";
 import { StackLister } from "./stack-lister.ts";
 import type { StackPool } from "./stack-pool.ts";
 import { comesBefore, readStack, type SetWord } from "./stack-sets.ts";
 import type { AtlasCell, Question } from "./voicing-types.ts";
-
-/** Multiplies a bound so that the index of its stack, which is smaller, can be added. */
-const indexScale = 4194304;
-/** Keeps bounds above 0: a doubled lead earns a little. */
-const boundShift = 65536;
 
 /** A cell of the atlas that is worth opening. */
 interface WishedCell {
@@ -188,12 +184,7 @@ function keepBest(work: Work, pool: StackPool, notes: number, into: Keeping): vo
 
 /** Stacks by their bound for one number of players. */
 function likelyFirst(pool: StackPool, counts: number, players: number): Float64Array {
-  const order = new Float64Array(pool.count);
-  for (let at = 0; at < pool.count; at++)
-    order[at] = (pool.bounds[at * counts + players]! + boundShift) * indexScale + at;
-  order.sort();
-  for (let n = 0; n < order.length; n++) order[n] = order[n]! % indexScale;
-  return order;
+  return indicesByBound(pool.count, (at) => pool.bounds[at * counts + players]!);
 }
 
 function insert(into: Kept[], room: number, found: Kept): void {

@@ -9,14 +9,12 @@ import { spansOf, type Ends } from "./spans.ts";
 import { StackLister } from "./stack-lister.ts";
 import type { StackPool } from "./stack-pool.ts";
 import { StackSolver } from "./stack-solver.ts";
+import { indicesByBound } from "./bound-order.ts";
 import type { Atlas, AtlasCell, AtlasProgress, CellKey, Question } from "./voicing-types.ts";
 
 /** Full assignments between two reports, so that a caller can stop in time. */
 const solvesBetweenReports = 400;
 const sectionedBetweenReports = 20;
-
-/** Multiplies a bound so that the index of its stack, which is smaller, can be added. */
-const indexScale = 4194304;
 
 interface Work {
   readonly instance: Instance;
@@ -102,8 +100,7 @@ function* searchPool(
     isDone[seed] = 1;
   }
   let sinceReport = 0;
-  for (const key of likelyFirst(pool, counts)) {
-    const at = key % indexScale;
+  for (const at of likelyFirst(pool, counts)) {
     if (isDone[at] === 1 || !best.mayImprove(pool, at, notes, 0)) continue;
     const more = solver.beyondBounds(pool, at, notes);
     if (more === cannot || !best.mayImprove(pool, at, notes, more)) continue;
@@ -131,12 +128,10 @@ function seedsOf(pool: StackPool, notes: number, counts: number): ReadonlySet<nu
 
 /** Stacks in order of their bound for everyone playing: likely winners first. */
 function likelyFirst(pool: StackPool, counts: number): Float64Array {
-  const order = new Float64Array(pool.count);
-  for (let at = 0; at < pool.count; at++) {
+  return indicesByBound(pool.count, (at) => {
     const bound = pool.bounds[at * counts + counts - 1]!;
-    order[at] = (bound === cannot ? pool.cost[at]! * chairScale : bound) * indexScale + at;
-  }
-  return order.sort();
+    return bound === cannot ? pool.cost[at]! * chairScale : bound;
+  });
 }
 
 /** The best of each cell of a span, with who plays what; cells of one stack are worked out at once. */
