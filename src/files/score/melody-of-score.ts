@@ -88,16 +88,17 @@ function barProblems(score: ScoreModel): readonly MelodyProblem[] {
   return irregularBars(score).map(({ bar, number }) => {
     const full = fullLength(bar, score.division);
     const held = Math.round(((bar.length * beats) / full) * 100) / 100;
+    const beatsHeld = `${held} ${held === 1 ? "beat" : "beats"}`;
     const room = `${beats}/${beatType} has room for ${beats}`;
     return bar.length > full
       ? {
           code: "bar-long",
-          message: `Bar ${number} holds ${held} beats, but ${room}.`,
+          message: `Bar ${number} holds ${beatsHeld}, but ${room}.`,
           bar: number,
         }
       : {
           code: "bar-short",
-          message: `Bar ${number} holds only ${held} beats, but ${room}.`,
+          message: `Bar ${number} holds only ${beatsHeld}, but ${room}.`,
           bar: number,
         };
   });
