@@ -38,8 +38,10 @@ export class DelayRing {
    */
   addDelayed(out: Float32Array, from: Frames, frames: Frames, delay: Frames, gain: Ratio): void {
     const { past, mask } = this;
-    const start = this.head - frames - delay;
-    for (let i = 0; i < frames; i++)
-      out[from + i] = out[from + i]! + gain * past[(start + i) & mask]!;
+    const start = (this.head - frames - delay) & mask;
+    const untilEnd = Math.min(frames, past.length - start);
+    for (let i = 0; i < untilEnd; i++) out[from + i] = out[from + i]! + gain * past[start + i]!;
+    for (let i = untilEnd; i < frames; i++)
+      out[from + i] = out[from + i]! + gain * past[start + i - past.length]!;
   }
 }

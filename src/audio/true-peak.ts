@@ -24,11 +24,26 @@ export const QUARTER_FILTERS: readonly Float64Array[] = Object.freeze(
   }),
 );
 
-const [FIRST, SECOND, THIRD] = QUARTER_FILTERS as readonly [
-  Float64Array,
-  Float64Array,
-  Float64Array,
-];
+/**
+ * The first and third filters mirror each other and the second is its own mirror image, so sums and
+ * differences of two samples that mirror each other need half the products.
+ */
+const FOLDED = foldedFilters(QUARTER_FILTERS);
+
+function foldedFilters([first, second]: readonly Float64Array[]): readonly [
+  outer: Float64Array,
+  tilt: Float64Array,
+  middle: Float64Array,
+] {
+  const folded = (tap: (t: number) => number): Float64Array =>
+    Float64Array.from({ length: PEAK_HALF_TAPS }, (_, t) => tap(t));
+  const mirror = (t: number): number => first![TAPS - 1 - t]!;
+  return [
+    folded((t) => 0.5 * (first![t]! + mirror(t))),
+    folded((t) => 0.5 * (first![t]! - mirror(t))),
+    folded((t) => second![t]!),
+  ];
+}
 
 /** No rebuilt value can exceed the largest sample by more than this factor. */
 export const LARGEST_OVERSHOOT: Ratio = Math.max(
@@ -57,22 +72,22 @@ function bessel(x: number): number {
  * @returns magnitude, digital units
  */
 export function peakAfter(samples: Float32Array, at: Frames): Ratio {
+  const [outer, tilt, middle] = FOLDED;
   const from = at - PEAK_HALF_TAPS + 1;
-  let quarter = 0;
+  const end = at + PEAK_HALF_TAPS;
+  let common = 0;
+  let apart = 0;
   let half = 0;
-  let threeQuarters = 0;
-  for (let t = 0; t < TAPS; t++) {
-    const sample = samples[from + t]!;
-    quarter += FIRST[t]! * sample;
-    half += SECOND[t]! * sample;
-    threeQuarters += THIRD[t]! * sample;
+  for (let t = 0; t < PEAK_HALF_TAPS; t++) {
+    const early = samples[from + t]!;
+    const late = samples[end - t]!;
+    common += outer[t]! * (early + late);
+    apart += tilt[t]! * (early - late);
+    half += middle[t]! * (early + late);
   }
-  return Math.max(
-    Math.abs(samples[at]!),
-    Math.abs(quarter),
-    Math.abs(half),
-    Math.abs(threeQuarters),
-  );
+  // The larger of |common + apart| and |common − apart|: one and three quarters of the way.
+  const quarters = Math.abs(common) + Math.abs(apart);
+  return Math.max(Math.abs(samples[at]!), Math.abs(half), quarters);
 }
 
 /**
