@@ -114,12 +114,19 @@ export class AssignmentNetwork {
     return this.needed * must;
   }
 
-  /** Whether a sum holds all its rewards: nothing that must have a player is without. */
+  /**
+   * Whether a sum holds all its rewards: nothing that must have a player is without.
+   * @param sum - of the steps so far
+   */
   isComplete(sum: Count): boolean {
     return sum + this.rewards < must / 2;
   }
 
-  /** Cost for a section of one more sounding player, `far` when it may have no more. */
+  /**
+   * Cost for a section of one more sounding player, without the player's own.
+   * @param s - the section
+   * @returns 0, less for the first of a section that must sound, `far` when it may have no more
+   */
   startCost(s: Count): Count {
     const { mostOfSection, sectionMustSound } = this.limits;
     const sounding = this.sectionSize[s]!;
@@ -127,14 +134,22 @@ export class AssignmentNetwork {
     return sectionMustSound !== null && sectionMustSound[s] === 1 && sounding === 0 ? -must : 0;
   }
 
-  /** Whether a section may lose a sounding player. */
+  /**
+   * Whether a section may lose a sounding player.
+   * @param s - the section
+   */
   mayShrink(s: Count): boolean {
     const { sectionMustSound } = this.limits;
     const sounding = this.sectionSize[s]!;
     return sounding > (sectionMustSound !== null && sectionMustSound[s] === 1 ? 1 : 0);
   }
 
-  /** Counts one player of a section more or fewer on a note. */
+  /**
+   * Counts one player of a section more or fewer on a note.
+   * @param s - the section
+   * @param j - position of the note
+   * @param change - 1 or −1
+   */
   countInSection(s: Count, j: Count, change: Count): void {
     const node = s * this.width + j;
     const count = this.inSection[node]! + change;
@@ -143,7 +158,11 @@ export class AssignmentNetwork {
     this.sectionDown[node] = count === 0 ? 0 : this.sectionCost(s, j, count - 1);
   }
 
-  /** Counts one player more or fewer on a note. */
+  /**
+   * Counts one player more or fewer on a note, all sections together.
+   * @param j - position of the note
+   * @param change - 1 or −1
+   */
   countOnNote(j: Count, change: Count): void {
     const count = this.onNote[j]! + change;
     const row = j * this.counts;

@@ -71,7 +71,10 @@ export class SectionParts {
     this.least[0] = this.mayRest ? 0 : cannot;
   }
 
-  /** Most players of the section that may sound on a set of notes. */
+  /**
+   * Most players of the section that may sound on a set of notes.
+   * @param set - the notes, as bits; empty for rest
+   */
   mostOn(set: SetWord): Count {
     return set === 0 ? 0 : mostOnSet(this.layer, set, this.notes, this.size);
   }

@@ -21,12 +21,22 @@ export class SpanBest {
     this.low = new Int32Array(counts * counts);
   }
 
-  /** Least value so far, `cannot` when there is none. */
+  /**
+   * Least value so far.
+   * @param notes - distinct notes
+   * @param players - sounding players
+   * @returns cost · chairScale + chair cost, `cannot` when there is none
+   */
   valueAt(notes: Count, players: Count): Count {
     return this.value[notes * this.counts + players]!;
   }
 
-  /** Set of candidates that gives it. */
+  /**
+   * The stack that gives it.
+   * @param notes - distinct notes
+   * @param players - sounding players
+   * @returns its set of candidates in two words
+   */
   stackAt(notes: Count, players: Count): readonly [high: SetWord, low: SetWord] {
     const at = notes * this.counts + players;
     return [this.high[at]!, this.low[at]!];
@@ -54,7 +64,14 @@ export class SpanBest {
     return false;
   }
 
-  /** Enters what a stack gives, if it is better or ties and comes first. */
+  /**
+   * Enters what a stack gives, if it is better or ties and comes first.
+   * @param notes - its notes
+   * @param players - sounding players
+   * @param value - cost · chairScale + chair cost
+   * @param high - first word of its set of candidates
+   * @param low - second word
+   */
   improve(notes: Count, players: Count, value: Count, high: SetWord, low: SetWord): void {
     const to = notes * this.counts + players;
     const before = this.value[to]!;

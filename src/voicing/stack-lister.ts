@@ -61,7 +61,10 @@ export class StackLister {
     this.isClosed = new Uint8Array(depths);
   }
 
-  /** Empties one pool. */
+  /**
+   * Empties one pool.
+   * @param notes - the pool of stacks of so many notes
+   */
   empty(notes: Count): void {
     this.pools[notes]!.count = 0;
   }

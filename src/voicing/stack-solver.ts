@@ -53,6 +53,9 @@ export class StackSolver {
 
   /**
    * What a stack costs at least beyond its bounds, because every note needs a player of its own.
+   * @param pool - stacks of one number of notes
+   * @param at - the stack
+   * @param notes - its notes
    * @returns to be added to all its bounds; `cannot` when a note has nobody
    */
   beyondBounds(pool: StackPool, at: Count, notes: Count): Count {
@@ -60,7 +63,13 @@ export class StackSolver {
     return this.coverage(this.stack, notes);
   }
 
-  /** Solves one stack for every number of players and enters what it gives. */
+  /**
+   * Solves one stack for every number of players and enters what it gives.
+   * @param best - where to enter it
+   * @param pool - stacks of one number of notes
+   * @param at - the stack
+   * @param notes - its notes
+   */
   solveInto(best: SpanBest, pool: StackPool, at: Count, notes: Count): void {
     const { assigner, sectioned } = this;
     const players = this.instance.players.length;
@@ -78,6 +87,10 @@ export class StackSolver {
 
   /**
    * Solves one stack for one number of players.
+   * @param pool - stacks of one number of notes
+   * @param at - the stack
+   * @param key - notes and players
+   * @param limit - values above are of no interest
    * @returns its whole value, `cannot` when there is none up to the limit
    */
   valueOf(pool: StackPool, at: Count, key: CellKey, limit: Count): Count {

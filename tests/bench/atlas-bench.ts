@@ -28,7 +28,7 @@ function begun(question: Question, options: SearchOptions = {}): Generator<Atlas
 }
 
 /** A whole atlas. */
-export function atlasOf(question: Question, options: SearchOptions = {}): Atlas {
+function atlasOf(question: Question, options: SearchOptions = {}): Atlas {
   const search = begun(question, options);
   let step = search.next();
   while (step.done !== true) step = search.next();
