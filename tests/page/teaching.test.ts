@@ -329,6 +329,7 @@ describe.each([
   ["at a desk", desk],
   ["at a desk, dark", { ...desk, colorScheme: "dark" as const }],
   ["on a projector", { viewport: { width: 1600, height: 900 } }],
+  ["on a tablet", { viewport: { width: 1024, height: 768 } }],
   ["on a phone", phone],
 ])("lessons and quiz %s", (name, visitor) => {
   it("pass axe and do not scroll sideways", async () => {

@@ -7,6 +7,7 @@ import { WarnSign } from "../parts/warn-sign.tsx";
 import { hearTextures, isLevelMatched, useNowSounding, type NamedTexture } from "./hear-texture.ts";
 import { matchIdea } from "./teaching-moves.ts";
 import { useTeaching } from "./teaching-store.ts";
+import { useIsRoom } from "./use-room.ts";
 
 /** Ways to hear a pair: one, the other, both in turn. */
 export function HearPair(props: {
@@ -53,7 +54,7 @@ function isLetter(name: string): boolean {
 /** Level of the pair, and what sounds now. */
 export function LessonLevel({ idea }: { readonly idea: Idea }) {
   const chosen = useTeaching((state) => state.matched[idea]);
-  const isRoom = useTeaching((state) => state.isRoom);
+  const isRoom = useIsRoom();
   if (isRoom)
     return (
       <div className="teach-level">

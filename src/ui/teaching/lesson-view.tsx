@@ -1,15 +1,15 @@
 import type { Idea, LessonStep, LessonTexture } from "../../explore/index.ts";
-import { useMedia, useSize } from "../parts/use-size.ts";
+import { useSize } from "../parts/use-size.ts";
 import type { Asked } from "../state/page-state.ts";
 import { LessonTable } from "./lesson-table.tsx";
 import { HearPair, LessonLevel } from "./lesson-hear.tsx";
 import { changeWords, equalWords, ideaWords } from "./lesson-words.ts";
 import { isLevelMatched } from "./hear-texture.ts";
 import { PairDrawing } from "./pair-drawing.tsx";
-import type { PairSize } from "./pair-sizes.ts";
 import { goToTopic, pairOfStep } from "./teaching-moves.ts";
 import { teaching, useTeaching, type Topic } from "./teaching-store.ts";
 import { Track } from "./track.tsx";
+import { useIsRoom, usePairHeight, usePairSize } from "./use-room.ts";
 
 /** One step of the lesson: an idea, two voicings, one control. */
 export function LessonView({ idea, asked }: { readonly idea: Idea; readonly asked: Asked }) {
@@ -41,7 +41,7 @@ function LessonStepView({ step, asked }: { readonly step: LessonStep; readonly a
   const { idea } = step;
   const moved = useTeaching((state) => state.moved[idea]);
   const chosen = useTeaching((state) => state.matched[idea]);
-  const isRoom = useTeaching((state) => state.isRoom);
+  const isRoom = useIsRoom();
   const { left, right, at } = pairOfStep(step, moved);
   const pair = { left, right };
   const isMatched = isLevelMatched(idea, chosen);
@@ -89,7 +89,8 @@ function DrawingRoom(props: {
 }) {
   const { idea, asked, left, right, track } = props;
   const [ref, room] = useSize<HTMLDivElement>({ width: 960, height: 560 });
-  const size = usePairSize();
+  const size = usePairSize(room.width);
+  const height = usePairHeight(size, room.height);
   const bottom = Math.min(...track.map((texture) => texture.stack[0] ?? Infinity));
   return (
     <div className="lesson-drawing" ref={ref}>
@@ -97,21 +98,10 @@ function DrawingRoom(props: {
         {...{ asked, idea, left, right, size, bottom }}
         names={["Left", "Right"]}
         width={room.width}
-        height={size === "phone" ? 420 : Math.max(320, room.height)}
+        height={height}
       />
     </div>
   );
-}
-
-/**
- * The size at which pairs are drawn now.
- * @returns by window and by the learner's choice
- */
-export function usePairSize(): PairSize {
-  const isNarrow = useMedia("(max-width: 899px)");
-  const isRoom = useTeaching((state) => state.isRoom);
-  if (isNarrow) return "phone";
-  return isRoom ? "room" : "desk";
 }
 
 /** What changed, in a sentence; a screen reader is told each time it changes. */

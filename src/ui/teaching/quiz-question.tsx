@@ -4,12 +4,12 @@ import { useSize } from "../parts/use-size.ts";
 import type { Asked } from "../state/page-state.ts";
 import { hearTextures, isLevelMatched, useNowSounding } from "./hear-texture.ts";
 import { HearPair, SoundLine } from "./lesson-hear.tsx";
-import { usePairSize } from "./lesson-view.tsx";
 import { LessonTable } from "./lesson-table.tsx";
 import { PairDrawing } from "./pair-drawing.tsx";
 import { answerWith, leaveRound, nextQuestion } from "./quiz-moves.ts";
 import { levelWords, quizWords, sidesOf, verdictWords, type Sides } from "./quiz-words.ts";
 import { useTeaching } from "./teaching-store.ts";
+import { useIsRoom, usePairHeight, usePairSize } from "./use-room.ts";
 
 /** One question: two voicings to hear, two answers; then both on the page and why. */
 export function QuizQuestionView(props: {
@@ -48,7 +48,7 @@ export function QuizQuestionView(props: {
           bothRef={hear}
           hasEach={answer !== null}
         />
-        <div className="teach-level">
+        <div className="teach-level quiz-level">
           <p>{isMatched ? "Level-matched" : "As played: loudness is part of weight"}</p>
           <SoundLine />
         </div>
@@ -121,8 +121,9 @@ function Opened(props: {
 }) {
   const { answer, sides, asked } = props;
   const [ref, room] = useSize<HTMLDivElement>({ width: 960, height: 420 });
-  const size = usePairSize();
-  const isRoom = useTeaching((state) => state.isRoom);
+  const size = usePairSize(room.width);
+  const height = usePairHeight(size, room.height);
+  const isRoom = useIsRoom();
   const next = useRef<HTMLButtonElement>(null);
   useEffect(() => next.current?.focus(), []);
   const { verdict, numbers, equal } = verdictWords(answer);
@@ -149,7 +150,7 @@ function Opened(props: {
             right={sides.B}
             names={["A", "B"]}
             width={room.width}
-            height={size === "phone" ? 360 : Math.max(260, room.height)}
+            height={height}
           />
         </div>
         {!isRoom && (

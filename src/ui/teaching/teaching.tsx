@@ -11,12 +11,13 @@ import { leaveTeaching, prepareTeaching } from "./prepare-teaching.ts";
 import { QuizView } from "./quiz-view.tsx";
 import { goToTopic } from "./teaching-moves.ts";
 import { teaching, useTeaching, type Topic } from "./teaching-store.ts";
+import { useIsRoom } from "./use-room.ts";
 import "./teaching.css";
 import "./quiz.css";
 
 /** Lessons and quiz, over the whole page. */
 export function Teaching({ onClose }: { readonly onClose: () => void }) {
-  const isRoom = useTeaching((state) => state.isRoom);
+  const isRoom = useIsRoom();
   useEffect(() => {
     prepareTeaching();
     warmSound();
