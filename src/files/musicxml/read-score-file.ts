@@ -5,7 +5,7 @@ import { childOf, childrenOf, readXml } from "./xml-reader.ts";
 import { zipEntry } from "./zip-entry.ts";
 
 /** Largest file that is opened, in bytes. */
-export const MOST_FILE_BYTES: Count = 32_000_000;
+const MOST_FILE_BYTES: Count = 32_000_000;
 
 /**
  * Reads a MusicXML file as it lies on disk: plain (.musicxml, .xml) in UTF-8, UTF-16 or Latin-1, or

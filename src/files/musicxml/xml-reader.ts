@@ -9,7 +9,7 @@ export interface XmlElement {
 }
 
 /** Longest text that is read, in characters. */
-export const MOST_XML_CHARACTERS: Count = 32_000_000;
+const MOST_XML_CHARACTERS: Count = 32_000_000;
 /** Deepest nesting; a MusicXML score needs about ten levels. */
 const MOST_DEPTH: Count = 64;
 /** Most elements; a score of forty parts and a thousand bars has about two millions. */

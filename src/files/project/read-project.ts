@@ -14,7 +14,7 @@ import type { ProjectKept, ProjectReading, ProjectState } from "./project-types.
 import { projectSteps, upgraded } from "./upgrade.ts";
 
 /** Longest project that is read, in characters. */
-export const MOST_PROJECT_CHARACTERS: Count = 8_000_000;
+const MOST_PROJECT_CHARACTERS: Count = 8_000_000;
 
 /**
  * Reads a project. Its form is checked throughout, players are made anew from the band's tables, and

@@ -8,7 +8,7 @@ import { writeProject } from "./write-project.ts";
 /** How a link packs a project; stands first in it. */
 const PACKING = "1";
 /** Longest link that is read; browsers and mail programs cut far earlier. */
-export const MOST_LINK_CHARACTERS: Count = 65_536;
+const MOST_LINK_CHARACTERS: Count = 65_536;
 /** Most bytes a link may hold once unpacked. */
 const MOST_BYTES: Count = 1_000_000;
 

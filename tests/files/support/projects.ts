@@ -96,7 +96,7 @@ export const sampleProject: Project = (() => {
   });
   const history = record(record(createHistory(first), second), third);
   return {
-    name: "Harbour Lights, Act 2",
+    name: "Test project, act 2",
     history: { ...history, future: [second] },
     settings: { shade: "weight", large: true, zoom: 1.5 },
   };

@@ -73,7 +73,7 @@ const note = (onset: number, duration: number, name: string): ScoreNote => ({
 
 /** An original phrase for three horns: pickup, syncopation, triplets, ties, marks, a slur. */
 export const shortPhrase: ScoreModel = {
-  title: "Brass Lantern",
+  title: "Short phrase",
   composer: "traditional manner",
   division: 12,
   tempo: 168 as QuartersPerMinute,
