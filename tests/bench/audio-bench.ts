@@ -90,3 +90,18 @@ export function audioBench(
     firstBlockWarmMs: warm,
   };
 }
+
+/**
+ * Fills the note cache beyond its budget: ten seconds of thirteen horns in eight keys.
+ * @returns the most bytes it ever held
+ */
+export function cacheBench(): number {
+  const maker = new NoteMaker();
+  let most = 0;
+  for (let shift = 0; shift < 8; shift++) {
+    const how = { dynamic: "mf", manner: "sustained", seconds: 10 as Seconds } as const;
+    renderPlan(planVoicing(benchVoicing(shift - 4), how), { maker });
+    most = Math.max(most, maker.cache.bytes);
+  }
+  return most;
+}
