@@ -70,10 +70,35 @@ const supported = (): readonly XmlOut[] => [
   xml("supports", { element: "transpose", type: "yes" }),
 ];
 
+/** Sections of two and more players are bracketed, their bar lines drawn through. */
 function partList(parts: readonly ScorePart[]): XmlOut {
   const channels = midiChannels(parts.map(programOf));
-  return xml("part-list", {}, ...parts.map((part, index) => scorePart(part, channels[index]!)));
+  const section = (index: Count): string | null => {
+    const instrument = parts[index]?.instrument ?? null;
+    return instrument === null ? null : instrumentOf(instrument).section;
+  };
+  const goesOn = (index: Count): boolean =>
+    section(index) !== null && section(index) === section(index + 1);
+  return xml(
+    "part-list",
+    {},
+    ...parts.flatMap((part, index) => [
+      goesOn(index) && !goesOn(index - 1) ? bracketStart() : undefined,
+      scorePart(part, channels[index]!),
+      !goesOn(index) && goesOn(index - 1)
+        ? xml("part-group", { type: "stop", number: 1 })
+        : undefined,
+    ]),
+  );
 }
+
+const bracketStart = (): XmlOut =>
+  xml(
+    "part-group",
+    { type: "start", number: 1 },
+    xmlText("group-symbol", "bracket"),
+    xmlText("group-barline", "yes"),
+  );
 
 function scorePart(part: ScorePart, channel: Count): XmlOut {
   const { id, name, abbreviation, instrument } = part;

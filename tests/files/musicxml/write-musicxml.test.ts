@@ -115,3 +115,17 @@ describe("files as text", () => {
     );
   });
 });
+
+describe("the list of parts", () => {
+  // Common practice in scores: a bracket round each section of two and more.
+  it("brackets saxes, trumpets and trombones, and leaves a single player alone", () => {
+    const text = writeMusicXml(examples[0]![1]);
+    const order = [...text.matchAll(/<part-group type="(\w+)"|<score-part id="(\w+)"/g)].map(
+      ([, type, id]) => type ?? id,
+    );
+    const saxes = ["start", "alto1", "alto2", "tenor1", "tenor2", "bari", "stop"];
+    expect(order.slice(0, 8)).toEqual([...saxes, "start"]);
+    expect(order.filter((each) => each === "start")).toHaveLength(3);
+    expect(writeMusicXml(shortPhrase)).not.toContain("part-group");
+  });
+});
