@@ -113,7 +113,13 @@ export async function layerOnDemand(
   );
 }
 
-/** Memory of one atlas while it is searched, all that can be let go let go; the value in megabytes. */
+/** Searches held at once, so that what else the machine lets go of hardly counts. */
+const heldAtOnce = 8;
+
+/**
+ * Memory of one atlas at the end of its search, when its working memory is largest, with all cells
+ * reported; what can be let go let go. The value is in megabytes.
+ */
 export function memoryOf(question: Question): Found {
   setFlagsFromString("--expose-gc");
   const collect = runInNewContext("gc") as () => void;
@@ -123,21 +129,22 @@ export function memoryOf(question: Question): Found {
     const { heapUsed, arrayBuffers } = process.memoryUsage();
     return (heapUsed + arrayBuffers) / 1e6;
   };
-  atlasOf(question);
+  const textures = atlasOf(question).cells.length;
   const before = inUse();
-  const search = begun(question);
-  const reported: AtlasProgress[] = [];
-  let most = -Infinity;
-  let reports = 0;
-  let step = search.next();
-  while (step.done !== true) {
-    reported.push(step.value);
-    if (++reports % 10 === 0) most = Math.max(most, inUse() - before);
-    step = search.next();
-  }
-  most = Math.max(most, inUse() - before);
-  const { cells } = step.value;
-  return new Found(most, `${cells.length} textures, ${most.toFixed(1)} MB while searching`);
+  const held = Array.from({ length: heldAtOnce }, () => {
+    const search = begun(question);
+    const reported: AtlasProgress[] = [];
+    let cells = 0;
+    while (cells < textures) {
+      const step = search.next();
+      if (step.done === true) throw new Error("a search that reports fewer cells than it finds");
+      reported.push(step.value);
+      cells += step.value.cells.length;
+    }
+    return { search, reported };
+  });
+  const each = (inUse() - before) / held.length;
+  return new Found(each, `${textures} textures, ${each.toFixed(1)} MB while searching`);
 }
 
 /** Seats in the order in which a band grows; the last four are doubles that join in. */
