@@ -105,7 +105,9 @@ function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
   if (shown === null || view === null || shown.map.cells.length === 0) return null;
   const { players, notes, span } = view.report.cell;
   const points = shown.references.filter((point) => point.report.cell.players === players);
-  const corner = isTouch ? null : legendPlan(shown.map.cells, plan, points);
+  // A map that scrolls sideways would carry its corner out of view.
+  const isScrolling = plan.width > size.width;
+  const corner = isTouch || isScrolling ? null : legendPlan(shown.map.cells, plan, points);
   return (
     <div className="lattice-room">
       <NotesAxis plan={plan} notes={notes} />
