@@ -1,4 +1,5 @@
 export type * from "./inquiry.ts";
+export type * from "./phrase-work.ts";
 export { firstInquiry } from "./first-inquiry.ts";
 export { readInquiry, type InquiryReading } from "./read-inquiry.ts";
 export { ruleTexts } from "./rule-texts.ts";

@@ -1,6 +1,6 @@
 import type { StageSeat } from "../../audio/index.ts";
 import type { SectionId } from "../../band/index.ts";
-import type { Inquiry } from "../../explore/index.ts";
+import type { Inquiry, PhraseWork } from "../../explore/index.ts";
 import type { CellKey, LayerId } from "../../voicing/index.ts";
 
 /** Player id → sounding MIDI note number; players who rest are not in it. */
@@ -26,6 +26,8 @@ export interface Kept {
   /** Never changes: A, B, C … */
   readonly letter: string;
   readonly name: string;
+  /** What the user wrote beside it. */
+  readonly note?: string;
   readonly pitches: Pitches;
   readonly inquiry: Inquiry;
 }
@@ -44,6 +46,8 @@ export interface Session {
   readonly compared: readonly string[];
   /** Chairs that were moved from their usual places on the stage. */
   readonly seats: readonly StageSeat[];
+  /** The phrase being worked on; null until one is begun. */
+  readonly phrase: PhraseWork | null;
   /** What this step did, for the undo control: "Tbn 1 to E♭4". */
   readonly step: string;
 }
@@ -66,6 +70,7 @@ export function firstSession(inquiry: Inquiry): Session {
     kept: [],
     compared: [],
     seats: [],
+    phrase: null,
     step: "start",
   };
 }
