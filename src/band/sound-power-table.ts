@@ -12,9 +12,15 @@
  *
  * Registers: [sounding MIDI note, dB at pp, dB at ff]; straight lines between, level outside.
  * Brass: pp rises 1 dB every three semitones above the middle, ff level in the two middle octaves
- * (value from memory), weak low and strong high trumpet after the trade's own words. Flute: 6 dB an
- * octave around the middle (reference study for this project, needs a source), low octave "not heard
- * without a microphone" (Jazz arranging tutorial).
+ * (value from memory), weak low and strong high trumpet after the trade's own words. Flute: two
+ * openings small against the wavelength radiate as simple sources, whose power at equal volume flow
+ * grows with the square of the frequency, 6.02 dB an octave (N. H. Fletcher and T. D. Rossing, The
+ * Physics of Musical Instruments, 2nd ed. 1998, simple sources and flutes; P. M. Morse and K. U.
+ * Ingard, Theoretical Acoustics, 1968). That the flow stays about equal over the range follows N. H.
+ * Fletcher, Acoustical correlates of flute performance technique, J. Acoust. Soc. Am. 57, 1975
+ * (pressure rises as the lips close; value from memory). The low octave is "not heard without a
+ * microphone" (Jazz arranging tutorial), so the line is carried down to the bottom; above C7 the
+ * player has no more breath and it flattens (judgement).
  */
 import type { Db } from "../base/index.ts";
 import type { Dynamic, InstrumentId } from "./band-types.ts";
@@ -157,7 +163,7 @@ export const soundPowerTable: Readonly<Record<InstrumentId, SoundPowerRow>> = Ob
       [98, 8, 6],
     ],
     facing: 0,
-    source: "forte after Meyer 2009, from memory; rise of 6 dB an octave is judgement",
+    source: "forte after Meyer 2009, from memory; 6 dB an octave: simple sources of equal flow",
   },
   clarinet: {
     levels: levels(64, 69, 77, 83, 88, 93, 98, 101),

@@ -38,6 +38,26 @@ describe("a flute with a trumpet at the levels of the study", () => {
   });
 });
 
+// Power of a simple source at equal volume flow, rho omega^2 |U|^2 / (8 pi c): P. M. Morse and K. U.
+// Ingard, Theoretical Acoustics, 1968. The flute's openings are such sources (N. H. Fletcher and T. D.
+// Rossing, The Physics of Musical Instruments, 2nd ed. 1998), its flow about equal over the range.
+describe("the strength of a flute over its range", () => {
+  const AIR_DENSITY = 1.2;
+  const SPEED_OF_SOUND = 343;
+  const simpleSourceDb = (hertz: number, flow: number): number =>
+    10 *
+    Math.log10((AIR_DENSITY * (2 * Math.PI * hertz * flow) ** 2) / (8 * Math.PI * SPEED_OF_SOUND));
+  const levelOf = (midi: number): number =>
+    10 *
+    Math.log10(band("flute", midi, "mf").reduce((sum, { dbSpl }) => sum + 10 ** (dbSpl / 10), 0));
+  const hertzOf = (midi: number): number => 440 * 2 ** ((midi - 69) / 12);
+
+  it.each([60, 64, 67, 72, 76])("rises from MIDI %i to the octave as simple sources do", (midi) => {
+    const rise = simpleSourceDb(hertzOf(midi + 12), 1e-4) - simpleSourceDb(hertzOf(midi), 1e-4);
+    expect(Math.abs(levelOf(midi + 12) - levelOf(midi) - rise)).toBeLessThan(1);
+  });
+});
+
 // Common practice, no single source: a flute in unison with a trumpet is lost in the middle register
 // and comes out an octave above; where it meets the trumpet's formant no model can tell.
 describe.each([
