@@ -7,7 +7,7 @@ import type { StageRow } from "./stage-table.ts";
 /** Order of the saxes' chairs in the row of the stage table: altos, tenors, baritone. */
 const SAX_CHAIRS: Readonly<Partial<Record<InstrumentId, readonly number[]>>> = Object.freeze({
   "alto-sax": Object.freeze([0, 1]),
-  "tenor-sax": Object.freeze([3, 2]),
+  "tenor-sax": Object.freeze([2, 3]),
   "baritone-sax": Object.freeze([4]),
   "soprano-sax": Object.freeze([0]),
   flute: Object.freeze([1]),

@@ -13,8 +13,8 @@ const row = (section: SectionId, distanceM: Ratio, pans: readonly Ratio[]): Stag
   Object.freeze({ section, distanceM, pans: Object.freeze(pans) });
 
 /**
- * The usual rows: saxes in front (second chairs of altos and tenors outside their firsts, baritone
- * far from the rhythm section), trombones 2-1-3-bass behind them, trumpets 2-1-3-4 standing behind,
+ * The usual rows: saxes in front (tenor 1, alto 2, alto 1, tenor 2, baritone far from the rhythm
+ * section), trombones 2-1-3-bass behind them, trumpets 2-1-3-4 standing behind,
  * leads in one line. Order after published seating guides for directors (E. MacDonald, big band
  * seating page; National Association for Music Education guidance); pans and metres are a design
  * choice from that order. Chairs beyond the table take the free place next to the last.
@@ -42,6 +42,6 @@ export const SEAT_LIMITS: {
 export const RHYTHM_PLACES: Readonly<Record<string, { pan: Ratio; distanceM: Ratio }>> =
   Object.freeze({
     piano: Object.freeze({ pan: -0.75, distanceM: 2.6 }),
-    bass: Object.freeze({ pan: -0.45, distanceM: 3 }),
+    bass: Object.freeze({ pan: -0.62, distanceM: 3.2 }),
     drums: Object.freeze({ pan: -0.3, distanceM: 3.4 }),
   });

@@ -13,8 +13,8 @@ const inOrder = (...ids: readonly string[]): void => {
 // Order from the director's left to right: E. MacDonald's big-band seating page and the guidance of
 // the National Association for Music Education.
 describe("the seating of a big band", () => {
-  it("is tenor 1, alto 2, alto 1, tenor 2, baritone in front, firsts and seconds as the tenors sit", () => {
-    inOrder("tenor2", "alto2", "alto1", "tenor1", "bari");
+  it("is tenor 1, alto 2, alto 1, tenor 2, baritone in front", () => {
+    inOrder("tenor1", "alto2", "alto1", "tenor2", "bari");
   });
 
   it("is 2-1-3-bass for trombones and 2-1-3-4 for trumpets", () => {
@@ -27,6 +27,16 @@ describe("the seating of a big band", () => {
     expect(far("alto1")).toBeLessThan(far("tbn1"));
     expect(far("tbn1")).toBeLessThan(far("tpt1"));
     for (const { pan } of seats.values()) expect(Math.abs(pan)).toBeLessThanOrEqual(1);
+  });
+
+  it("has nobody standing in another's place", () => {
+    const all = usualSeats(bigBand());
+    for (const [index, one] of all.entries())
+      for (const other of all.slice(0, index))
+        expect(
+          Math.hypot((one.pan - other.pan) * 4, one.distanceM - other.distanceM),
+          `${one.playerId} and ${other.playerId}`,
+        ).toBeGreaterThan(0.5);
   });
 
   it("puts the rhythm section at the director's left", () => {
