@@ -14,3 +14,9 @@ export {
   type Reading,
 } from "./transposed-spelling.ts";
 export { inScoreOrder, namesBySection, type SectionNames } from "./player-groups.ts";
+export type { BarShape, Stretch } from "./bar-shape-types.ts";
+export { stretchesOf } from "./bar-stretches.ts";
+export { writtenValues, type WrittenValue } from "./note-values.ts";
+export { tupletWindows, type TupletWindow } from "./tuplet-windows.ts";
+export { accidentalMemory, type AccidentalMemory } from "./accidental-memory.ts";
+export { fifthsAdded, keyReading } from "./key-reading.ts";

@@ -2,8 +2,7 @@ import type { Count } from "../../base/index.ts";
 import type { Divisions } from "../../theory/index.ts";
 import { fullLength, type PlacedBar } from "../score/score-times.ts";
 import type { ScoreNote, ScorePart } from "../score/score-model.ts";
-import type { Stretch } from "./bar-shape-types.ts";
-import { writtenValues, type WrittenValue } from "./note-values.ts";
+import { stretchesOf, writtenValues, type WrittenValue } from "../../notation/index.ts";
 
 /** What sounds together: one note, or several that begin and end as one. */
 export interface NoteGroup {
@@ -78,30 +77,6 @@ export function barValues(
   return writtenValues(stretches, { metre: bar.metre, division, offset }).map((value) =>
     placedValue(value, owners[value.stretch], start),
   );
-}
-
-/**
- * Fills a bar: what sounds, and rests between.
- * @param sounding - in order, none overlapping, from the start of the bar
- * @param length - of the bar
- * @returns stretches without gaps
- */
-export function stretchesOf(
-  sounding: readonly { readonly from: Count; readonly to: Count }[],
-  length: Count,
-): readonly Stretch[] {
-  const stretches: Stretch[] = [];
-  let at = 0;
-  const fillTo = (to: Count): void => {
-    if (to > at) stretches.push({ from: at, to, isRest: true });
-  };
-  for (const { from, to } of sounding) {
-    fillTo(from);
-    stretches.push({ from, to, isRest: false });
-    at = to;
-  }
-  fillTo(length);
-  return stretches;
 }
 
 function placedValue(

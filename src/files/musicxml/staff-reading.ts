@@ -1,6 +1,8 @@
 import {
   CONCERT,
   concertReading,
+  fifthsAdded,
+  keyReading,
   moveSpelled,
   readably,
   readingOf,
@@ -52,16 +54,6 @@ export interface StaffReading {
   readonly root: (root: SpelledPitchClass, chord: Chord, key: Key | null) => SpelledPitchClass;
   /** Key signature: sharps above 0, flats below. */
   readonly fifths: (key: Key) => number;
-}
-
-/** Fifths that an interval adds to a key signature. */
-const fifthsAdded = ({ steps, semitones }: Reading): number => 7 * semitones - 12 * steps;
-
-/** The interval to the written key; a key of more than six signs is read enharmonically. */
-function keyReading(strict: Reading, key: Key): Reading {
-  const fifths = fifthsOf(key) + fifthsAdded(strict);
-  if (Math.abs(fifths) <= 6) return strict;
-  return { ...strict, steps: (strict.steps + Math.sign(fifths)) as Reading["steps"] };
 }
 
 /**

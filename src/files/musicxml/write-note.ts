@@ -1,6 +1,6 @@
 import type { SpelledPitch } from "../../theory/index.ts";
 import type { ArticulationMark } from "../score/score-model.ts";
-import type { AccidentalMemory } from "./accidentals.ts";
+import type { AccidentalMemory } from "../../notation/index.ts";
 import { articulationTable } from "./articulation-table.ts";
 import type { PlacedValue } from "./bar-notes.ts";
 import { xml, xmlText, type XmlOut } from "./xml-writer.ts";

@@ -1,11 +1,10 @@
 import type { Count } from "../../base/index.ts";
 import type { SpelledPitch } from "../../theory/index.ts";
-import { concertClef } from "../../notation/index.ts";
+import { accidentalMemory, concertClef, type AccidentalMemory } from "../../notation/index.ts";
 import { spelledToMidi } from "../../theory/index.ts";
 import type { Clef, Transposition } from "../../band/index.ts";
 import { placedBars, type PlacedBar } from "../score/score-times.ts";
 import type { ScoreModel, ScorePart } from "../score/score-model.ts";
-import { accidentalMemory, type AccidentalMemory } from "./accidentals.ts";
 import { barValues, noteGroups, type NoteGroup, type PlacedValue } from "./bar-notes.ts";
 import type { PlacedChord, ScorePitch, StaffReading } from "./staff-reading.ts";
 import { leftBarline, rightBarline } from "./write-barlines.ts";

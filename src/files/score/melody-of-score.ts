@@ -10,9 +10,13 @@ import {
   type MelodyStyle,
   type QuartersPerMinute,
 } from "../../theory/index.ts";
-import { stretchesOf } from "../musicxml/bar-notes.ts";
-import type { BarShape, Stretch } from "../musicxml/bar-shape-types.ts";
-import { tupletWindows, type TupletWindow } from "../musicxml/tuplet-windows.ts";
+import {
+  stretchesOf,
+  tupletWindows,
+  type BarShape,
+  type Stretch,
+  type TupletWindow,
+} from "../../notation/index.ts";
 import { playedScore } from "./played-score.ts";
 import { fullLength, placedBars, type PlacedBar } from "./score-times.ts";
 import type { ScoreBar, ScoreModel, ScoreNote } from "./score-model.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { accidentalMemory } from "../../../src/files/musicxml/accidentals.ts";
-import { keyOfFifths } from "../../../src/files/musicxml/key-of-fifths.ts";
-import { fifthsOf } from "../../../src/theory/index.ts";
-import { pitchOf } from "../support/scores.ts";
+import { accidentalMemory } from "../../src/notation/accidental-memory.ts";
+import { keyOfFifths } from "../../src/files/musicxml/key-of-fifths.ts";
+import { fifthsOf } from "../../src/theory/index.ts";
+import { pitchOf } from "../files/support/scores.ts";
 
 /** Bars of note names; what each shows: "#", "b", "n", brackets round a courtesy, "." for nothing. */
 function shown(fifths: number, ...bars: readonly string[]): string {

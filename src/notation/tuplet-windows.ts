@@ -1,5 +1,5 @@
-import type { Count } from "../../base/index.ts";
-import type { Tuplet } from "../../theory/index.ts";
+import type { Count } from "../base/index.ts";
+import type { Tuplet } from "../theory/index.ts";
 import { groupLength } from "./metre-grid.ts";
 import { tupletCounts } from "./note-value-table.ts";
 import type { BarShape, Stretch } from "./bar-shape-types.ts";

@@ -1,5 +1,5 @@
-import type { Count } from "../../base/index.ts";
-import type { Tuplet } from "../../theory/index.ts";
+import type { Count } from "../base/index.ts";
+import type { Tuplet } from "../theory/index.ts";
 import { boundaryStrength, groupLength, type Grid } from "./metre-grid.ts";
 import { noteValues, type NoteValueName } from "./note-value-table.ts";
 import type { BarShape, Stretch } from "./bar-shape-types.ts";

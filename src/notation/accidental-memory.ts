@@ -1,4 +1,4 @@
-import type { Letter, SpelledPitch } from "../../theory/index.ts";
+import type { Letter, SpelledPitch } from "../theory/index.ts";
 
 /** Names of accidentals by alteration. Source: W3C MusicXML 4.0, accidental-value. */
 const NAMES: Readonly<Record<number, string>> = Object.freeze({

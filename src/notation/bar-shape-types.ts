@@ -1,5 +1,5 @@
-import type { Count } from "../../base/index.ts";
-import type { Metre } from "../../theory/index.ts";
+import type { Count } from "../base/index.ts";
+import type { Metre } from "../theory/index.ts";
 
 /** Shape of a bar that is to be written. */
 export interface BarShape {

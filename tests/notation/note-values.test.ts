@@ -1,8 +1,12 @@
+/**
+ * Covers src/notation/note-values.ts, src/notation/tuplet-windows.ts, src/notation/metre-grid.ts and
+ * src/notation/bar-stretches.ts: written values are judged as a whole.
+ */
 import { describe, expect, it } from "vitest";
-import { boundaryStrength } from "../../../src/files/musicxml/metre-grid.ts";
-import type { Stretch } from "../../../src/files/musicxml/bar-shape-types.ts";
-import { writtenValues } from "../../../src/files/musicxml/note-values.ts";
-import type { Metre } from "../../../src/theory/index.ts";
+import { boundaryStrength } from "../../src/notation/metre-grid.ts";
+import type { Stretch } from "../../src/notation/bar-shape-types.ts";
+import { writtenValues } from "../../src/notation/note-values.ts";
+import type { Metre } from "../../src/theory/index.ts";
 
 const FOUR: Metre = { beats: 4, beatType: 4 };
 

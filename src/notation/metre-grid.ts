@@ -1,5 +1,5 @@
-import type { Count } from "../../base/index.ts";
-import type { Metre } from "../../theory/index.ts";
+import type { Count } from "../base/index.ts";
+import type { Metre } from "../theory/index.ts";
 
 /** What the strength of a place in the bar depends on. */
 export interface Grid {
