@@ -2,7 +2,7 @@ import { fail, ok, type Count, type Problem, type Result } from "../base/index.t
 import { indexedShelf, type Shelf } from "./shelf.ts";
 import type { Project, ProjectReading } from "./project/project-types.ts";
 import { readProject } from "./project/read-project.ts";
-import { writeProject } from "./project/write-project.ts";
+import { fitProject } from "./project/fit-project.ts";
 
 /** A stored project as a list shows it. */
 export interface StoredEntry {
@@ -12,6 +12,12 @@ export interface StoredEntry {
   readonly savedAtMilliseconds: Count;
   /** Rises by one with every save. */
   readonly revision: Count;
+}
+
+/** A project that was saved. */
+export interface SavedEntry extends StoredEntry {
+  /** Steps of undo and redo that did not fit; they are there until the page is left. */
+  readonly stepsLeftOut: Count;
 }
 
 /** A stored project with its place in the store. */
@@ -30,15 +36,15 @@ export interface SaveRequest {
 
 /**
  * Projects that are kept on this machine. Every answer is a value or a problem with a sentence to
- * show: "storage-full", "storage-refused", "project-conflict", "project-gone", or those of
- * readProject.
+ * show: "storage-full", "storage-refused", "project-conflict", "project-gone",
+ * "project-unfit", or those of readProject.
  */
 export interface ProjectStore {
   /** Latest first. */
   readonly list: () => Promise<Result<readonly StoredEntry[]>>;
   readonly load: (id: string) => Promise<Result<StoredProject>>;
   /** Saves with the undo history; refused when another tab has saved since. */
-  readonly save: (request: SaveRequest) => Promise<Result<StoredEntry>>;
+  readonly save: (request: SaveRequest) => Promise<Result<SavedEntry>>;
   readonly remove: (id: string) => Promise<Result<null>>;
 }
 
@@ -135,20 +141,23 @@ function loaded(id: string, value: unknown): Result<StoredProject> {
   return read.ok ? ok({ ...read.value, entry: entryOf(id, value) }) : read;
 }
 
-async function saved(shelf: Shelf, request: SaveRequest): Promise<Result<StoredEntry>> {
+async function saved(shelf: Shelf, request: SaveRequest): Promise<Result<SavedEntry>> {
   const { id, project, baseRevision, nowMilliseconds } = request;
+  const fitted = fitProject(project);
+  if (!fitted.ok) return fitted;
+  const { text, stepsLeftOut } = fitted.value;
   const record: StoredRecord = {
     name: project.name,
     savedAtMilliseconds: nowMilliseconds,
     revision: baseRevision + 1,
-    text: writeProject(project, { withHistory: true }),
+    text,
   };
   await shelf.update(id, (before) => {
     const stored = isRecord(before) ? before.revision : 0;
     if (stored !== baseRevision) throw new Conflict(conflictOf(stored, baseRevision));
     return record;
   });
-  return ok(entryOf(id, record));
+  return ok({ ...entryOf(id, record), stepsLeftOut });
 }
 
 function conflictOf(stored: Count, base: Count): Problem {

@@ -29,11 +29,12 @@ function itemOf([pitch, length, chord, tie]: DemoItem): WrittenItem {
 }
 
 function melodyOf(row: DemoRow): Melody {
+  const { letter, alteration } = pitchOf(`${row.tonic}4`);
   const built = melodyFromBars(
     {
       title: row.title,
       metre: { beats: 4, beatType: 4 },
-      key: { tonic: pitchOf(`${row.tonic}4`), mode: "major" },
+      key: { tonic: { letter, alteration }, mode: "major" },
       tempo: quantity(row.tempo),
       style: row.style,
     },

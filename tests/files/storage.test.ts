@@ -27,7 +27,7 @@ describe("stored projects", () => {
   it("come back with their history", async () => {
     const store = openProjectStore(memoryShelf());
     const entry = { id: "one", name: sampleProject.name, savedAtMilliseconds: 1, revision: 1 };
-    expect(await save(store, 0)).toEqual({ ok: true, value: entry });
+    expect(await save(store, 0)).toEqual({ ok: true, value: { ...entry, stepsLeftOut: 0 } });
     expect(await store.load("one")).toMatchObject({
       ok: true,
       value: { project: sampleProject, entry },

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { SEAT_LIMITS } from "../../audio/index.ts";
 import {
   dynamics,
   instruments,
@@ -7,24 +8,11 @@ import {
   seatIds,
   sectionOrder,
 } from "../../band/index.ts";
-import { allRules } from "../../voicing/index.ts";
-
-// The page forbids code made from text, so the checks are not compiled at run time either.
-z.config({ jitless: true });
+import { phraseTables } from "./phrase-schema.ts";
+import { index, list, midi, MOST_ROWS, oneOf, pitches, playerId } from "./schema-parts.ts";
+import { rulesOff, text, whole, within } from "./schema-parts.ts";
 
 const muteIds = [...new Set(instruments.flatMap(({ id }) => mutesOf(id)))];
-const oneOf = <T extends string>(values: readonly T[]) => z.enum(values as [T, ...T[]]);
-
-const text = (most: number) => z.string().check(z.maxLength(most));
-const whole = (least: number, most: number) => z.int().check(z.gte(least), z.lte(most));
-const list = <T extends z.ZodMiniType>(each: T, most: number) =>
-  z.array(each).check(z.maxLength(most));
-const index = whole(0, 10_000);
-const midi = whole(0, 127);
-const playerId = z.string().check(z.regex(/^[a-z]{1,12}\d{0,3}$/));
-
-/** Most entries of a table; the undo history has a thousand steps either way. */
-const MOST = 2_500;
 
 const player = z.strictObject({
   seat: oneOf(seatIds),
@@ -35,26 +23,21 @@ const player = z.strictObject({
   range: z.optional(z.tuple([midi, midi])),
 });
 
-const pitches = z
-  .record(playerId, midi)
-  .check(z.refine((value) => Object.keys(value).length <= MOST_PLAYERS, "too many notes"));
-
-const ruleIds = Object.keys(allRules) as (keyof typeof allRules)[];
 const tones = z.record(
   z.string().check(z.regex(/^(\d|1[01])$/)),
   z.enum(["off", "on", "required"]),
 );
 
 const inquiry = z.strictObject({
-  chord: text(200),
-  melody: text(200),
+  chord: text(2_000),
+  melody: text(2_000),
   dynamic: oneOf(dynamics),
   band: text(200),
   lineUp: index,
   colour: z.enum(["plain", "tensions", "altered"]),
   tones: z.optional(tones),
   bassSounds: z.boolean(),
-  rulesOff: z.optional(list(oneOf(ruleIds), ruleIds.length)),
+  rulesOff,
   switches: z.optional(
     list(z.enum(["strictLowIntervals", "clusterSetting", "shortNote", "homesOff"]), 4),
   ),
@@ -74,18 +57,24 @@ const made = z.strictObject({
   pitches,
   moved: list(playerId, MOST_PLAYERS),
   from: pitches,
-  title: text(200),
+  title: text(2_000),
 });
 
 const letter = z.string().check(z.regex(/^[A-Z]\d{0,3}$/));
 
 const kept = z.strictObject({
   letter,
-  name: text(200),
-  note: z.optional(text(5_000)),
+  name: text(2_000),
+  note: z.optional(text(20_000)),
   pitches,
   inquiry: index,
 });
+
+/** Chairs moved from their usual places: who, pan, metres from the listener. */
+const seating = list(
+  z.tuple([playerId, within(...SEAT_LIMITS.pan), within(...SEAT_LIMITS.distanceM)]),
+  2 * MOST_PLAYERS,
+);
 
 const state = z.strictObject({
   inquiry: index,
@@ -93,9 +82,11 @@ const state = z.strictObject({
   sections: z.optional(list(oneOf(sectionOrder), sectionOrder.length)),
   place: z.tuple([whole(0, 127), whole(0, 64), whole(0, 64)]),
   made: z.optional(made),
-  kept: list(index, 702),
-  compared: list(letter, 8),
-  step: text(200),
+  kept: list(index, MOST_ROWS),
+  compared: list(letter, MOST_ROWS),
+  seats: z.optional(index),
+  phrase: z.optional(index),
+  step: text(2_000),
 });
 
 const settingName = z.string().check(z.regex(/^[a-z][A-Za-z-]{0,39}$/));
@@ -103,21 +94,23 @@ const settings = z
   .record(settingName, z.union([text(500), z.number(), z.boolean()]))
   .check(z.refine((value) => Object.keys(value).length <= 64, "too many settings"));
 
-/** A project file of format 1. */
+/** A project file of the current format. */
 export const projectSchema = z.strictObject({
-  format: z.literal(1),
+  format: z.literal(2),
   program: z.literal("hornweave"),
   model: whole(1, 1_000_000),
   name: text(200),
-  lineUps: list(list(player, MOST_PLAYERS), MOST),
-  inquiries: list(inquiry, MOST),
-  kept: list(kept, MOST),
-  states: list(state, MOST).check(z.minLength(1)),
+  lineUps: list(list(player, MOST_PLAYERS), MOST_ROWS),
+  inquiries: list(inquiry, MOST_ROWS),
+  kept: list(kept, MOST_ROWS),
+  seatings: list(seating, MOST_ROWS),
+  ...phraseTables,
+  states: list(state, MOST_ROWS).check(z.minLength(1)),
   present: index,
   settings,
 });
 
-/** A project file of format 1, its form checked. */
+/** A project file of the current format, its form checked. */
 export type ProjectFile = z.infer<typeof projectSchema>;
 export type SavedInquiry = ProjectFile["inquiries"][number];
 export type SavedState = ProjectFile["states"][number];

@@ -1,6 +1,7 @@
 import type { Count } from "../../base/index.ts";
+import type { StageSeat } from "../../audio/index.ts";
 import type { SectionId } from "../../band/index.ts";
-import type { History, Inquiry } from "../../explore/index.ts";
+import type { History, Inquiry, PhraseWork } from "../../explore/index.ts";
 import type { CellKey, LayerId } from "../../voicing/index.ts";
 
 /** Player id → sounding MIDI note number; players who rest are not in it. */
@@ -36,7 +37,12 @@ export interface ProjectState {
   readonly place: CellKey;
   readonly made: ProjectVoicing | null;
   readonly kept: readonly ProjectKept[];
+  /** Letters chosen for comparing, in the order chosen. */
   readonly compared: readonly string[];
+  /** Chairs that were moved from their usual places on the stage. */
+  readonly seats: readonly StageSeat[];
+  /** The phrase being worked on; null until one is begun. */
+  readonly phrase: PhraseWork | null;
   readonly step: string;
 }
 

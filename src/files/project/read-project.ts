@@ -1,8 +1,11 @@
 import { fail, ok, quantity, type Count, type Result } from "../../base/index.ts";
+import type { StageSeat } from "../../audio/index.ts";
 import type { Player } from "../../band/index.ts";
-import { historyLimit, type Inquiry } from "../../explore/index.ts";
+import { historyLimit, type Inquiry, type PhraseWork } from "../../explore/index.ts";
 import { allRules, type RuleSettings } from "../../voicing/index.ts";
 import { MODEL_VERSION } from "./model-version.ts";
+import { pathText } from "./path-text.ts";
+import { phraseOf, phraseParts } from "./phrase-of-rows.ts";
 import { rebuiltPlayer, type SavedPlayer } from "./player-request.ts";
 import {
   projectSchema,
@@ -14,7 +17,7 @@ import type { ProjectKept, ProjectReading, ProjectState } from "./project-types.
 import { projectSteps, upgraded } from "./upgrade.ts";
 
 /** Longest project that is read, in characters. */
-const MOST_PROJECT_CHARACTERS: Count = 8_000_000;
+export const MOST_PROJECT_CHARACTERS: Count = 8_000_000;
 
 /**
  * Reads a project. Its form is checked throughout, players are made anew from the band's tables, and
@@ -61,14 +64,6 @@ function withoutPrototype(key: string, value: unknown): unknown {
 const damaged = (where: string): Result<never> =>
   fail("project-damaged", `The project is damaged${where === "" ? "" : ` at ${where}`}.`);
 
-/** "inquiries[0].dynamic" */
-function pathText(path: readonly PropertyKey[]): string {
-  return path
-    .map((part) => (typeof part === "number" ? `[${part}]` : `.${String(part).slice(0, 40)}`))
-    .join("")
-    .replace(/^\./, "");
-}
-
 function fromFile(file: ProjectFile): Result<ProjectReading> {
   const lineUps = allOf(file.lineUps.map(lineUpFrom));
   if (!lineUps.ok) return lineUps;
@@ -78,9 +73,15 @@ function fromFile(file: ProjectFile): Result<ProjectReading> {
   if (!inquiries.ok) return inquiries;
   const kept = allOf(file.kept.map((saved, index) => keptFrom(saved, inquiries.value, index)));
   if (!kept.ok) return kept;
-  const states = allOf(
-    file.states.map((saved, index) => stateFrom(saved, inquiries.value, kept.value, index)),
-  );
+  const phrases = phrasesFrom(file, lineUps.value);
+  if (!phrases.ok) return phrases;
+  const parts: StateParts = {
+    inquiries: inquiries.value,
+    kept: kept.value,
+    seatings: file.seatings.map(seatingFrom),
+    phrases: phrases.value,
+  };
+  const states = allOf(file.states.map((saved, index) => stateFrom(saved, parts, index)));
   if (!states.ok) return states;
   const present = states.value[file.present];
   if (present === undefined) return damaged("present");
@@ -166,16 +167,44 @@ function keptFrom(
   return ok({ letter, name, ...(note === undefined ? {} : { note }), pitches, inquiry });
 }
 
-function stateFrom(
-  saved: SavedState,
-  inquiries: readonly Inquiry[],
-  allKept: readonly ProjectKept[],
-  index: Count,
-): Result<ProjectState> {
-  const inquiry = inquiries[saved.inquiry];
+/** What the steps share, made anew once each. */
+interface StateParts {
+  readonly inquiries: readonly Inquiry[];
+  readonly kept: readonly ProjectKept[];
+  readonly seatings: readonly (readonly StageSeat[])[];
+  readonly phrases: readonly PhraseWork[];
+}
+
+function seatingFrom(saved: ProjectFile["seatings"][number]): readonly StageSeat[] {
+  return saved.map(([playerId, pan, distanceM]) => ({ playerId, pan, distanceM }));
+}
+
+function phrasesFrom(
+  file: ProjectFile,
+  lineUps: readonly (readonly Player[])[],
+): Result<readonly PhraseWork[]> {
+  const parts = phraseParts(file);
+  const lost = parts.melodies.findIndex((melody) => melody === undefined);
+  if (lost >= 0) return damaged(`melodies[${lost}].notes`);
+  return allOf(
+    file.phrases.map((row, index) => {
+      const work = phraseOf(row, parts, lineUps);
+      return work ? ok(work) : damaged(`phrases[${index}]`);
+    }),
+  );
+}
+
+const noSeats: readonly StageSeat[] = Object.freeze([]);
+
+function stateFrom(saved: SavedState, parts: StateParts, index: Count): Result<ProjectState> {
+  const inquiry = parts.inquiries[saved.inquiry];
   if (inquiry === undefined) return damaged(`states[${index}].inquiry`);
-  const kept = saved.kept.flatMap((at) => allKept[at] ?? []);
+  const kept = saved.kept.flatMap((at) => parts.kept[at] ?? []);
   if (kept.length < saved.kept.length) return damaged(`states[${index}].kept`);
+  const seats = saved.seats === undefined ? noSeats : parts.seatings[saved.seats];
+  if (seats === undefined) return damaged(`states[${index}].seats`);
+  const phrase = saved.phrase === undefined ? null : parts.phrases[saved.phrase];
+  if (phrase === undefined) return damaged(`states[${index}].phrase`);
   const [span, notes, players] = saved.place;
   return ok({
     inquiry,
@@ -185,6 +214,8 @@ function stateFrom(
     made: saved.made ?? null,
     kept,
     compared: saved.compared,
+    seats,
+    phrase,
     step: saved.step,
   });
 }

@@ -7,7 +7,13 @@ export type UpgradeStep = (data: Readonly<Record<string, unknown>>) => Record<st
  * Steps of the project file, the first from format 1 to 2. Each is written once, never changed, and
  * has an old sample file beside its test.
  */
-export const projectSteps: readonly UpgradeStep[] = Object.freeze([]);
+export const projectSteps: readonly UpgradeStep[] = Object.freeze([toSeatsAndPhrases]);
+
+/** Format 1 knew no moved chairs and no phrases. */
+function toSeatsAndPhrases(data: Readonly<Record<string, unknown>>): Record<string, unknown> {
+  const tables = ["texts", "notes", "melodies", "curves", "choices", "locks", "marks", "phrases"];
+  return { ...data, seatings: [], ...Object.fromEntries(tables.map((name) => [name, []])) };
+}
 
 /**
  * Brings data up to the current format, one step after the other.

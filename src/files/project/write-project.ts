@@ -1,10 +1,12 @@
-import type { Count } from "../../base/index.ts";
+import type { StageSeat } from "../../audio/index.ts";
 import type { Player } from "../../band/index.ts";
 import type { Inquiry } from "../../explore/index.ts";
 import { allRules, type RuleId } from "../../voicing/index.ts";
 import { MODEL_VERSION } from "./model-version.ts";
+import { PhraseTables } from "./phrase-rows.ts";
 import { savedPlayer } from "./player-request.ts";
 import type { ProjectFile, SavedInquiry, SavedState } from "./project-schema.ts";
+import { Table } from "./table.ts";
 import type { Project, ProjectKept, ProjectState } from "./project-types.ts";
 
 /** What is written of a project. */
@@ -17,7 +19,7 @@ export interface WriteProjectOptions {
  * Writes a project as text. What several steps share is written once.
  * @param project - the project
  * @param options - with or without the undo history
- * @returns JSON of format 1
+ * @returns JSON of the current format
  * @throws RangeError when a player is none that the band can make
  */
 export function writeProject(project: Project, options: WriteProjectOptions = {}): string {
@@ -34,43 +36,30 @@ export function projectFile(project: Project, options: WriteProjectOptions = {})
   const { name, history, settings } = project;
   const { past, present, future } = history;
   const tables = new Tables();
+  const { phrase } = tables;
   const states = options.withHistory === true ? [...past, present, ...future] : [present];
   const saved = states.map((state) => savedState(state, tables));
   return {
-    format: 1,
+    format: 2,
     program: "hornweave",
     model: MODEL_VERSION,
     name,
     lineUps: tables.lineUps.rows,
     inquiries: tables.inquiries.rows,
     kept: tables.kept.rows,
+    seatings: tables.seatings.rows,
+    texts: phrase.texts.rows,
+    notes: phrase.notes.rows,
+    melodies: phrase.melodies.rows,
+    curves: phrase.curves.rows,
+    choices: phrase.choices.rows,
+    locks: phrase.locks.rows,
+    marks: phrase.marks.rows,
+    phrases: phrase.phrases.rows,
     states: saved,
     present: options.withHistory === true ? past.length : 0,
     settings: { ...settings },
   };
-}
-
-/** Rows that are written once and then named by their index; objects are known by identity. */
-class Table<T extends object, Row> {
-  readonly rows: Row[] = [];
-  private readonly known = new Map<T, Count>();
-  private readonly printed = new Map<string, Count>();
-  private readonly make: (value: T) => Row;
-
-  constructor(make: (value: T) => Row) {
-    this.make = make;
-  }
-
-  indexOf(value: T): Count {
-    const known = this.known.get(value);
-    if (known !== undefined) return known;
-    const row = this.make(value);
-    const text = JSON.stringify(row);
-    const index = this.printed.get(text) ?? this.rows.push(row) - 1;
-    this.printed.set(text, index);
-    this.known.set(value, index);
-    return index;
-  }
 }
 
 class Tables {
@@ -79,6 +68,14 @@ class Tables {
   );
   readonly inquiries = new Table((inquiry: Inquiry) => savedInquiry(inquiry, this));
   readonly kept = new Table((kept: ProjectKept) => savedKept(kept, this));
+  readonly seatings = new Table((seats: readonly StageSeat[]) =>
+    seats.map(({ playerId, pan, distanceM }): [string, number, number] => [
+      playerId,
+      pan,
+      distanceM,
+    ]),
+  );
+  readonly phrase = new PhraseTables((players) => this.lineUps.indexOf(players));
 }
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
@@ -131,7 +128,7 @@ function savedKept(kept: ProjectKept, tables: Tables): ProjectFile["kept"][numbe
 }
 
 function savedState(state: ProjectState, tables: Tables): SavedState {
-  const { layer, sections, place, made, kept, compared, step } = state;
+  const { layer, sections, place, made, kept, compared, seats, phrase, step } = state;
   return {
     inquiry: tables.inquiries.indexOf(state.inquiry),
     layer,
@@ -150,6 +147,8 @@ function savedState(state: ProjectState, tables: Tables): SavedState {
         }),
     kept: kept.map((each) => tables.kept.indexOf(each)),
     compared: [...compared],
+    ...(seats.length > 0 ? { seats: tables.seatings.indexOf(seats) } : {}),
+    ...(phrase === null ? {} : { phrase: tables.phrase.phrases.indexOf(phrase) }),
     step,
   };
 }

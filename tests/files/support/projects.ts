@@ -64,6 +64,8 @@ export function stateOf(inquiry: Inquiry, more: Partial<ProjectState> = {}): Pro
     made: null,
     kept: [],
     compared: [],
+    seats: [],
+    phrase: null,
     step: "start",
     ...more,
   };
