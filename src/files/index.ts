@@ -15,6 +15,7 @@ export type { ScorePitch } from "./musicxml/staff-reading.ts";
 export { readMusicXml, type ScoreReading } from "./musicxml/read-musicxml.ts";
 export { readScoreFile } from "./musicxml/read-score-file.ts";
 export { readAbc } from "./abc/read-abc.ts";
+export { writeAbc } from "./abc/write-abc.ts";
 export { writeMidi } from "./midi/write-midi.ts";
 export {
   readMidi,
