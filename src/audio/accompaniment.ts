@@ -2,6 +2,7 @@ import { quantity } from "../base/index.ts";
 import type { Count, Db, Seconds, SoundingMidi } from "../base/index.ts";
 import type { Chord, ChordTone } from "../theory/index.ts";
 import type { Dynamic } from "../band/index.ts";
+import { amplifiedDb } from "./amplified-table.ts";
 import { dynamicAt, positionOf } from "./dynamic-steps.ts";
 import type { CymbalId, SoundEvent } from "./sound-plan-types.ts";
 
@@ -10,11 +11,6 @@ const BASS_BOTTOM = 28;
 const PIANO_BOTTOM = 52;
 /** The players beside the horns stay this many dynamics under them. */
 const STEPS_UNDER = 1;
-/**
- * What the amplifier adds for each: a plucked bass or a piano without one is lost behind thirteen
- * horns. Set so that each lies some 10 to 15 LU under five horns at mf; judgement.
- */
-const AMPLIFIED = Object.freeze({ bass: 18, piano: 10, drums: 6 });
 /** Beats of the time-keeping pattern, in quarter notes, swung two to one. */
 const RIDE_BEATS = Object.freeze([0, 1, 1 + 2 / 3, 2, 3, 3 + 2 / 3]);
 const HAT_BEATS = Object.freeze([1, 3]);
@@ -93,7 +89,7 @@ function note(
     onset: 0 as Seconds,
     duration: seconds,
     curve: [{ at: 0 as Seconds, dynamic }],
-    trim: (trim + AMPLIFIED[playerId]) as Db,
+    trim: (trim + amplifiedDb[playerId]) as Db,
   };
 }
 
@@ -114,6 +110,6 @@ function strokes(
       onset: onset as Seconds,
       duration: 0.1 as Seconds,
       curve: [{ at: 0 as Seconds, dynamic }],
-      trim: (trim + AMPLIFIED.drums) as Db,
+      trim: (trim + amplifiedDb.drums) as Db,
     }));
 }
