@@ -8,6 +8,8 @@ import {
   withInquiry,
   withKept,
   withMove,
+  withNote,
+  withPlaceInRow,
   withoutKept,
 } from "../../src/ui/state/session.ts";
 
@@ -36,7 +38,8 @@ describe("a session", () => {
     const three = withKept(two, pitches, "three");
     expect(three.kept.map((kept) => kept.letter)).toEqual(["A", "B", "C"]);
     expect(three.compared).toEqual(["B", "C"]);
-    expect(withCompared(three, "A").compared).toEqual(["C", "A"]);
+    expect(withCompared(three, "A").compared).toEqual(["B", "C", "A"]);
+    expect(withCompared(three, "B").compared).toEqual(["C"]);
     const without = withoutKept(three, "B");
     expect(without.compared).toEqual(["C"]);
     expect(nextLetter(without.kept)).toBe("B");
@@ -45,6 +48,32 @@ describe("a session", () => {
       start,
     );
     expect(nextLetter(all.kept)).toBe("A2");
+  });
+
+  it("lets any number be chosen, and adds what is kept next to a choice of three", () => {
+    const three = ["one", "two", "three"].reduce(
+      (session, name) => withKept(session, pitches, name),
+      start,
+    );
+    const chosen = withCompared(three, "A");
+    expect(withKept(chosen, pitches, "four").compared).toEqual(["B", "C", "A", "D"]);
+    expect(withKept(three, pitches, "four").compared).toEqual(["C", "D"]);
+  });
+
+  it("puts kept voicings in another order and writes notes beside them", () => {
+    const three = ["one", "two", "three"].reduce(
+      (session, name) => withKept(session, pitches, name),
+      start,
+    );
+    const order = (session: typeof start) => session.kept.map(({ letter }) => letter).join("");
+    expect(order(withPlaceInRow(three, "A", 1))).toBe("BAC");
+    expect(order(withPlaceInRow(three, "A", 9))).toBe("BCA");
+    expect(order(withPlaceInRow(three, "C", -1))).toBe("CAB");
+    expect(withPlaceInRow(three, "B", 1)).toBe(three);
+    const noted = withNote(three, "B", "for the last chorus");
+    expect(noted.kept[1]?.note).toBe("for the last chorus");
+    expect(noted.step).toBe("note beside B");
+    expect(withNote(noted, "B", "").kept).toEqual(three.kept);
   });
 
   it("knows a cleared question", () => {

@@ -1,6 +1,14 @@
 import type { Kept } from "../state/session.ts";
-import { withCompared, withKept, withName, withoutKept } from "../state/session.ts";
+import {
+  withCompared,
+  withKept,
+  withName,
+  withNote,
+  withPlaceInRow,
+  withoutKept,
+} from "../state/session.ts";
 import { page, session } from "../store.ts";
+import { ordinal } from "../words/counts.ts";
 import { announce } from "./announce.ts";
 import { take, wander } from "./steps.ts";
 
@@ -30,6 +38,19 @@ export function compare(letter: string): void {
 
 export function nameKept(letter: string, name: string): void {
   take(withName(session(), letter, name), `name ${letter}`);
+}
+
+export function noteKept(letter: string, note: string): void {
+  take(withNote(session(), letter, note), `note ${letter}`);
+}
+
+/** Puts a kept voicing at another place in the row; says where it is now. */
+export function placeKept(letter: string, to: number): void {
+  const next = withPlaceInRow(session(), letter, to);
+  if (next === session()) return;
+  take(next);
+  const place = next.kept.findIndex((one) => one.letter === letter);
+  announce(`${letter} is now ${ordinal(place + 1)} of ${next.kept.length}.`);
 }
 
 export function letGo(letter: string): void {

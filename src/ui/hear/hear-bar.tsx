@@ -136,6 +136,12 @@ function cautionFor(compared: number): string {
   return compared > 0 ? "Mind the volume." : headphoneCaution;
 }
 
+/** "A, then B, then this", or how many where letters would not fit. */
+function turnsText(compared: readonly string[]): string {
+  const before = compared.length > 3 ? [`${compared.length} chosen`] : compared;
+  return [...before, "this"].join(", then ");
+}
+
 /** What can be done now: stop, hear the kept ones in turn, again. */
 function HearLine() {
   const phase = useSound((state) => state.phase);
@@ -149,7 +155,7 @@ function HearLine() {
     <div className="row">
       {compared.length > 0 && (
         <button type="button" className="link link-sound" onClick={() => void hearInTurn()}>
-          {[...compared, "this"].join(", then ")}
+          {turnsText(compared)}
         </button>
       )}
       <span className={isCautioned ? "quiet again" : "quiet"}>

@@ -1,39 +1,26 @@
-import { useMemo, useState } from "react";
-import { readInquiry, reportOn, textOf, type VoicingReport } from "../../explore/index.ts";
-import type { Question } from "../../voicing/index.ts";
+import { useMemo } from "react";
+import { textOf } from "../../explore/index.ts";
 import { announce } from "../actions/announce.ts";
-import { compare, keepThis, letGo, nameKept, showKept } from "../actions/keep.ts";
-import { endTyping } from "../actions/steps.ts";
+import { keepThis } from "../actions/keep.ts";
 import { KeptSound } from "../hear/kept-sound.tsx";
-import type { Kept as KeptVoicing } from "../state/session.ts";
-import { voicingOf } from "../state/view-of.ts";
 import { page, usePage } from "../store.ts";
-import { counted, listed } from "../words/counts.ts";
-import { spanText } from "../words/interval-words.ts";
+import { listed } from "../words/counts.ts";
 import { differenceWords } from "./difference.ts";
-import { SmallLadder } from "./small-ladder.tsx";
-
-/** A kept voicing with what is said about it under its own question. */
-interface ReportedKept {
-  readonly kept: KeptVoicing;
-  readonly report: VoicingReport;
-  readonly question: Question;
-}
+import { KeptOne } from "./kept-one.tsx";
+import { reportedKept, type ReportedKept } from "./reported-kept.ts";
+import { useRowDrag, type RowDrag } from "./use-row-drag.ts";
 
 /** Voicings put aside: side by side, with one sentence about how two of them differ. */
 export function Kept() {
   const kept = usePage((state) => state.history.present.kept);
   const compared = usePage((state) => state.history.present.compared);
   const hasView = usePage((state) => state.view !== null);
-  const reported = useMemo(() => kept.flatMap(reportedKept), [kept]);
-  const [left, right] = compared.map((letter) =>
-    reported.find((one) => one.kept.letter === letter),
-  );
+  const reported = useMemo(() => reportedKept(kept), [kept]);
   return (
     <section className="kept" aria-labelledby="kept-title">
       <div className="row">
         <h2 id="kept-title">Kept</h2>
-        <p className="quiet">{compared.length > 0 ? `${listed(compared)} chosen` : ""}</p>
+        <p className="quiet">{chosenText(compared)}</p>
         <button type="button" className="link push" disabled={!hasView} onClick={copyThis}>
           Copy as text
         </button>
@@ -48,33 +35,67 @@ export function Kept() {
       )}
       <KeptSound />
       <div className="kept-body">
-        <ul className="kept-list">
-          {reported.map((one) => (
-            <KeptOne
-              key={one.kept.letter}
-              one={one}
-              isCompared={compared.includes(one.kept.letter)}
-            />
-          ))}
-        </ul>
-        {left !== undefined && right !== undefined && (
-          <p className="difference" data-testid="difference">
-            <b>
-              {right.kept.letter} against {left.kept.letter}:
-            </b>{" "}
-            {differenceWords(right.report, left.report)}
-          </p>
-        )}
+        <KeptList reported={reported} compared={compared} />
+        <Difference reported={reported} compared={compared} />
       </div>
     </section>
   );
 }
 
-function reportedKept(kept: KeptVoicing): readonly ReportedKept[] {
-  const reading = readInquiry(kept.inquiry);
-  if (!reading.ok) return [];
-  const { question } = reading;
-  return [{ kept, question, report: reportOn(voicingOf(kept.pitches, question), question) }];
+/** "A and C chosen"; how many where letters would not fit. */
+function chosenText(compared: readonly string[]): string {
+  if (compared.length === 0) return "";
+  return `${compared.length > 4 ? compared.length : listed(compared)} chosen`;
+}
+
+interface Shown {
+  readonly reported: readonly ReportedKept[];
+  readonly compared: readonly string[];
+}
+
+function KeptList({ reported, compared }: Shown) {
+  const letters = reported.map(({ kept }) => kept.letter);
+  const { list, drag, onPointerDown, onKeyDown } = useRowDrag(letters);
+  return (
+    <ul className="kept-list" ref={list}>
+      {reported.map((one, index) => (
+        <KeptOne
+          key={one.kept.letter}
+          one={one}
+          isCompared={compared.includes(one.kept.letter)}
+          drop={dropAt(drag, index, letters)}
+          {...{ onPointerDown, onKeyDown }}
+        />
+      ))}
+    </ul>
+  );
+}
+
+function dropAt(
+  drag: RowDrag | null,
+  index: number,
+  letters: readonly string[],
+): "before" | "after" | "itself" | null {
+  if (drag === null) return null;
+  const from = letters.indexOf(drag.letter);
+  if (index === from) return "itself";
+  if (index !== drag.to) return null;
+  return drag.to < from ? "before" : "after";
+}
+
+/** How the one chosen last differs from the one chosen first. */
+function Difference({ reported, compared }: Shown) {
+  const of = (letter: string | undefined) => reported.find((one) => one.kept.letter === letter);
+  const [first, last] = [of(compared[0]), of(compared[compared.length - 1])];
+  if (first === undefined || last === undefined || first === last) return null;
+  return (
+    <p className="difference" data-testid="difference">
+      <b>
+        {last.kept.letter} against {first.kept.letter}:
+      </b>{" "}
+      {differenceWords(last.report, first.report)}
+    </p>
+  );
 }
 
 /** Puts the voicing in view on the clipboard as plain text. */
@@ -84,81 +105,5 @@ function copyThis(): void {
   navigator.clipboard.writeText(textOf(view.report, answer.asked.question)).then(
     () => announce("Copied as text."),
     () => announce("The browser refused the clipboard."),
-  );
-}
-
-function KeptOne({
-  one,
-  isCompared,
-}: {
-  readonly one: ReportedKept;
-  readonly isCompared: boolean;
-}) {
-  const { kept, report, question } = one;
-  const { letter, name } = kept;
-  const { cell } = report;
-  const words = `${name}, ${spanText(cell.span)}, ${counted(cell.notes, "note")}`;
-  return (
-    <li className={isCompared ? "kept-item kept-compared" : "kept-item"}>
-      <button
-        type="button"
-        className="kept-one"
-        aria-pressed={isCompared}
-        aria-label={`Compare ${letter}: ${words}`}
-        onClick={() => compare(letter)}
-      >
-        <SmallLadder voicing={report.voicing} />
-        <span className="letter loud">{letter}</span>
-      </button>
-      <div className="kept-words">
-        <NameField kept={kept} />
-        <span className="quiet">
-          {question.chord.display}, {spanText(cell.span, "brief")}
-        </span>
-        <span className="quiet">{counted(cell.notes, "note")}</span>
-        <span className="row kept-acts">
-          <button
-            type="button"
-            className="link"
-            aria-label={`Show ${letter}`}
-            onClick={() => showKept(kept)}
-          >
-            Show
-          </button>
-          <button
-            type="button"
-            className="link"
-            aria-label={`Let ${letter} go`}
-            onClick={() => letGo(letter)}
-          >
-            Let go
-          </button>
-        </span>
-      </div>
-    </li>
-  );
-}
-
-/** The kept voicing's name, to be changed in place. */
-function NameField({ kept }: { readonly kept: KeptVoicing }) {
-  const [text, setText] = useState<string | null>(null);
-  const settle = () => {
-    const name = text?.trim() ?? "";
-    setText(null);
-    if (name !== "" && name !== kept.name) nameKept(kept.letter, name);
-    endTyping();
-  };
-  return (
-    <input
-      className="kept-name"
-      aria-label={`Name of ${kept.letter}`}
-      value={text ?? kept.name}
-      maxLength={40}
-      onChange={(event) => setText(event.target.value)}
-      onBlur={settle}
-      onKeyDown={(event) => {
-        if (event.key === "Enter") event.currentTarget.blur();
-      }}
-    />
   );
 }

@@ -42,7 +42,7 @@ export interface Session {
   readonly place: CellKey;
   readonly made: Made | null;
   readonly kept: readonly Kept[];
-  /** Letters chosen for comparing, at most two, in the order chosen. */
+  /** Letters chosen for comparing and saving, in the order chosen. */
   readonly compared: readonly string[];
   /** Chairs that were moved from their usual places on the stage. */
   readonly seats: readonly StageSeat[];
@@ -139,7 +139,8 @@ export function nextLetter(kept: readonly Kept[]): string {
  * @param pitches - who sounds what
  * @param name - what to call it
  * @param inquiry - the question it answers; the one being typed may not be readable
- * @returns the next session; the new one is compared with the one before it
+ * @returns the next session; the new one is chosen beside the one before it, or beside all that are
+ *   chosen where those are more than two
  */
 export function withKept(
   session: Session,
@@ -149,12 +150,12 @@ export function withKept(
 ): Session {
   const letter = nextLetter(session.kept);
   const kept = [...session.kept, { letter, name, pitches, inquiry }];
-  const compared = [...session.compared.slice(-1), letter];
-  return { ...session, kept, compared, step: `keep ${letter}` };
+  const beside = session.compared.length > 2 ? session.compared : session.compared.slice(-1);
+  return { ...session, kept, compared: [...beside, letter], step: `keep ${letter}` };
 }
 
 /**
- * Chooses or unchooses a kept voicing for comparing; choosing a third lets the oldest go.
+ * Chooses or unchooses a kept voicing for comparing.
  * @param session - where the user is
  * @param letter - which one
  * @returns the next session
@@ -162,7 +163,7 @@ export function withKept(
 export function withCompared(session: Session, letter: string): Session {
   const compared = session.compared.includes(letter)
     ? session.compared.filter((other) => other !== letter)
-    : [...session.compared.slice(-1), letter];
+    : [...session.compared, letter];
   return { ...session, compared };
 }
 
@@ -194,6 +195,42 @@ export function withName(session: Session, letter: string, name: string): Sessio
     kept: session.kept.map((one) => (one.letter === letter ? { ...one, name } : one)),
     step: `name ${letter}`,
   };
+}
+
+/**
+ * Writes a note beside a kept voicing.
+ * @param session - where the user is
+ * @param letter - which one
+ * @param note - what is written; nothing takes the note away
+ * @returns the next session
+ */
+export function withNote(session: Session, letter: string, note: string): Session {
+  return {
+    ...session,
+    kept: session.kept.map((one) => (one.letter === letter ? noted(one, note) : one)),
+    step: `note beside ${letter}`,
+  };
+}
+
+function noted({ letter, name, pitches, inquiry }: Kept, note: string): Kept {
+  return { letter, name, ...(note === "" ? {} : { note }), pitches, inquiry };
+}
+
+/**
+ * Puts a kept voicing at another place in the row.
+ * @param session - where the user is
+ * @param letter - which one
+ * @param to - its new place, 0 and up; held inside the row
+ * @returns the next session; the same one when nothing moves
+ */
+export function withPlaceInRow(session: Session, letter: string, to: number): Session {
+  const from = session.kept.findIndex((one) => one.letter === letter);
+  const one = session.kept[from];
+  const at = Math.max(0, Math.min(session.kept.length - 1, to));
+  if (one === undefined || at === from) return session;
+  const others = session.kept.filter((other) => other !== one);
+  const kept = [...others.slice(0, at), one, ...others.slice(at)];
+  return { ...session, kept, step: `move ${letter}` };
 }
 
 /**

@@ -1,0 +1,101 @@
+import type { Page } from "playwright-core";
+import AxeBuilder from "@axe-core/playwright";
+import { afterAll, describe, expect, it } from "vitest";
+import { closeBrowser, openPage, type OpenPage } from "./open-page.ts";
+import { firstStack, partsOf, says } from "./page-parts.ts";
+
+afterAll(closeBrowser);
+
+/** The page with some voicings kept: A wide and of six notes, the others walked to from there. */
+async function withKept(
+  count: number,
+  options?: Parameters<typeof openPage>[0],
+): Promise<OpenPage> {
+  const open = await openPage(options);
+  const { page } = open;
+  const parts = partsOf(page);
+  await says(parts.stack, firstStack);
+  for (let kept = 0; kept < count; kept += 1) {
+    if (kept > 0) {
+      await parts.map.focus();
+      const place = await parts.place.innerText();
+      await page.keyboard.press(kept % 2 === 1 ? "ArrowUp" : "ArrowLeft");
+      await expect.poll(() => parts.place.innerText()).not.toBe(place);
+    }
+    await parts.button("Keep this one").click();
+  }
+  return open;
+}
+
+function letters(page: Page): Promise<string> {
+  return page
+    .locator(".kept-item .letter")
+    .allInnerTexts()
+    .then((all) => all.join(""));
+}
+
+async function faults(page: Page): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page }).exclude('[data-testid="map"]').analyze();
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
+}
+
+describe("kept voicings", () => {
+  it("are put in another order by dragging, and put back by undo", async () => {
+    const { page, complaints, close } = await withKept(3);
+    const [handle, target] = await Promise.all(
+      [/^Move C/, /^Move A/].map((name) => partsOf(page).button(name).boundingBox()),
+    );
+    if (handle == null || target == null) throw new Error("the handles are not on the page");
+    await page.mouse.move(handle.x + 12, handle.y + 12);
+    await page.mouse.down();
+    await page.mouse.move(target.x - 20, target.y + 12, { steps: 4 });
+    await page.locator('[data-drop="before"]').filter({ hasText: "A" }).waitFor();
+    await page.mouse.up();
+    await expect.poll(() => letters(page)).toBe("CAB");
+    await says(partsOf(page).spoken, "C is now 1st of 3.");
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => letters(page)).toBe("ABC");
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("are put in another order by keys, the handle keeping the focus", async () => {
+    const { page, close } = await withKept(3);
+    await partsOf(page)
+      .button(/^Move A/)
+      .focus();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => letters(page)).toBe("BAC");
+    await page.keyboard.press("End");
+    await expect.poll(() => letters(page)).toBe("BCA");
+    await page.keyboard.press("ArrowLeft");
+    await expect.poll(() => letters(page)).toBe("BAC");
+    await close();
+  });
+
+  it("take a note, which is undone as one step", async () => {
+    const { page, close } = await withKept(1);
+    const note = page.getByRole("textbox", { name: "Note beside A" });
+    await note.click();
+    await page.keyboard.type("for the last chorus");
+    await page.keyboard.press("Enter");
+    await partsOf(page).map.focus();
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => note.inputValue()).toBe("");
+    await page.keyboard.press("Control+Shift+z");
+    await expect.poll(() => note.inputValue()).toBe("for the last chorus");
+    await close();
+  });
+
+  it("are chosen in any number, and axe finds nothing", async () => {
+    const { page, close } = await withKept(4);
+    const parts = partsOf(page);
+    await page.getByText("C and D chosen").waitFor();
+    await parts.button(/^Choose A/).click();
+    await page.getByText("C, D and A chosen").waitFor();
+    await says(page.getByTestId("difference"), "A against C:");
+    await parts.button("C, then D, then A, then this").waitFor();
+    expect(await faults(page)).toEqual([]);
+    await close();
+  });
+});
