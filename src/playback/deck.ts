@@ -53,6 +53,11 @@ export class Deck {
     return this.clock.frameAt(this.earliest);
   }
 
+  /** Whether its last block has sounded, or it has given way. */
+  get isOver(): boolean {
+    return this.isLeaving;
+  }
+
   /** How many blocks came too late to join without a pause. */
   get lateBlocks(): number {
     return this.clock.lateBlocks;

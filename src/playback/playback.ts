@@ -34,6 +34,8 @@ class LivePlayback implements Playback {
   /** Counts plays and stops, so that one overtaken by another gives up quietly. */
   private turn = 0;
   private isStarting = false;
+  /** Exchanges on their way: what they take the place of counts as sounding although it is over. */
+  private exchanges = 0;
   private readonly listeners = new Set<(reason: EndReason) => void>();
 
   async play(sound: Sound, options: PlayOptions = {}): Promise<Result<void>> {
@@ -192,6 +194,7 @@ class LivePlayback implements Playback {
   ): Promise<Result<Seconds>> {
     const { turn, job: oldJob } = this;
     const isOvertaken = (): boolean => turn !== this.turn || this.deck !== old;
+    this.exchanges++;
     return new Promise((resolve) => {
       let deck: Deck | undefined;
       let isHeard = false;
@@ -205,6 +208,7 @@ class LivePlayback implements Playback {
           isHeard = true;
           oldJob?.cancel();
           this.replace(deck, "replaced");
+          this.endExchange();
           resolve(ok(placeOf(deck, old)));
         },
         old.exchangeFrame,
@@ -212,15 +216,23 @@ class LivePlayback implements Playback {
       this.job = { done: job.done, cancel: () => [oldJob, job].forEach((each) => each?.cancel()) };
       void job.done.then((result) => {
         if (isHeard) return deck?.complete();
-        if (!result.ok) return resolve(result);
         // The new sound is over where the old one stands.
-        if (result.value && !isOvertaken()) {
+        if (result.ok && result.value && !isOvertaken()) {
           oldJob?.cancel();
           this.replace(undefined, "finished");
         }
-        resolve(ok(quantity<Seconds>(0)));
+        this.endExchange();
+        resolve(result.ok ? ok(quantity<Seconds>(0)) : result);
       });
     });
+  }
+
+  /** The last exchange has come or failed: what was over before is over now. */
+  private endExchange(): void {
+    this.exchanges--;
+    if (this.exchanges > 0 || this.deck?.isOver !== true) return;
+    this.deck = undefined;
+    this.tell("finished");
   }
 
   private newDeck(chain: OutputChain, gain: Gain, zero?: Seconds): Deck {
@@ -228,7 +240,7 @@ class LivePlayback implements Playback {
       chain,
       gain,
       () => {
-        if (this.deck !== deck) return;
+        if (this.deck !== deck || this.exchanges > 0) return;
         this.deck = undefined;
         this.tell("finished");
       },

@@ -206,6 +206,26 @@ describe("playback on a page", () => {
     expect(playback.isSounding()).toBe(false);
   });
 
+  it("sounds the rest of a longer sound although the old one ends while it is prepared", async () => {
+    // The worker is new: it takes far longer to start than the old sound lasts.
+    const left = new Float32Array(0.02 * RATE).map((_, i) => 0.1 * Math.sin(i / 20));
+    await click(() => playback.play({ kind: "samples", samples: { left, right: left } }));
+    const swapped = await playback.swap({ kind: "plan", plan: planOf(20, "ff") });
+    expect(swapped.ok && swapped.value).toBeGreaterThan(0.02);
+    expect(ends).toEqual(["replaced"]);
+    await until(() => playback.level() > -40);
+    playback.stop();
+    expect(ends).toEqual(["replaced", "stopped"]);
+  });
+
+  it("ends once although the old sound is over before the short new one is there", async () => {
+    const left = new Float32Array(0.02 * RATE).map((_, i) => 0.1 * Math.sin(i / 20));
+    await click(() => playback.play({ kind: "samples", samples: { left, right: left } }));
+    await playback.swap({ kind: "plan", plan: planOf(0.05) });
+    await until(() => !playback.isSounding());
+    expect(ends.filter((end) => end === "finished")).toEqual(["finished"]);
+  });
+
   it("simply plays when there is nothing to exchange", async () => {
     await click(async () => {
       const swapped = await playback.swap({ kind: "plan", plan: planOf(0.2) });

@@ -45,7 +45,7 @@ describe("kept voicings", () => {
     const [handle, target] = await Promise.all(
       [/^Move C/, /^Move A/].map((name) => partsOf(page).button(name).boundingBox()),
     );
-    if (handle == null || target == null) throw new Error("the handles are not on the page");
+    if (!handle || !target) throw new Error("the handles are not on the page");
     await page.mouse.move(handle.x + 12, handle.y + 12);
     await page.mouse.down();
     await page.mouse.move(target.x - 20, target.y + 12, { steps: 4 });
