@@ -1,6 +1,7 @@
 import { createStore, useStore } from "zustand";
 import { session } from "../store.ts";
 import { announce } from "./announce.ts";
+import { fileNameOf, handOver } from "./hand-over.ts";
 import { hearingNow, inView, turnsOf } from "./hear.ts";
 import { playback } from "./sound-door.ts";
 import { scored, thisOne, type Piece } from "./sound-piece.ts";
@@ -57,14 +58,7 @@ export function cancelSaving(): void {
  * @returns such as "hornweave-F13-D5-sustained.wav"
  */
 export function soundFileName(words: readonly string[], way: Way): string {
-  const safe = [...words, way].map((word) =>
-    word
-      .replaceAll("#", "-sharp-")
-      .replaceAll("/", "-over-")
-      .replaceAll(/[^A-Za-z0-9+]+/g, "-")
-      .replaceAll(/^-+|-+$/g, ""),
-  );
-  return `${["hornweave", ...safe.filter((word) => word !== "")].join("-")}.wav`;
+  return fileNameOf([...words, way], "wav");
 }
 
 async function save(piece: Piece, fileName: string): Promise<void> {
@@ -93,18 +87,6 @@ async function record(piece: Piece, fileName: string, signal: AbortSignal): Prom
   if (!rendered.ok) return rendered.problem.message;
   if (signal.aborted || !rendered.value.isWhole) return "Nothing was saved.";
   const { left, right, sampleRate } = rendered.value;
-  handOver(encodeWav([left, right], { sampleRate }), fileName);
+  handOver(encodeWav([left, right], { sampleRate }), fileName, "audio/wav");
   return `Saved as ${fileName}.`;
-}
-
-/** Downloads bytes as a file. */
-function handOver(bytes: Uint8Array, fileName: string): void {
-  const blob = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: "audio/wav" });
-  const address = URL.createObjectURL(blob);
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = fileName;
-  link.click();
-  // The browser reads the file after the press; a minute is plenty.
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
