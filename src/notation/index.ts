@@ -18,5 +18,6 @@ export type { BarShape, Stretch } from "./bar-shape-types.ts";
 export { stretchesOf } from "./bar-stretches.ts";
 export { writtenValues, type WrittenValue } from "./note-values.ts";
 export { tupletWindows, type TupletWindow } from "./tuplet-windows.ts";
+export { beamsOf, type Beams } from "./beams.ts";
 export { accidentalMemory, type AccidentalMemory } from "./accidental-memory.ts";
 export { fifthsAdded, keyReading } from "./key-reading.ts";

@@ -34,7 +34,10 @@ export function readHarmony(element: XmlElement, toSounding: Reading): ReadHarmo
 }
 
 function hasDoubles({ chord }: ReadHarmony): boolean {
-  const own = new Set(ownDegrees(chord));
+  // Diminished chords on flats have double flats however they are written: A flat's E and G.
+  const isUsual = (degree: string): boolean =>
+    degree === "bb7" || (degree === "b5" && /dim/.test(chord.symbol));
+  const own = new Set(ownDegrees(chord).filter((degree) => !isUsual(degree)));
   return chord.tones.some(
     ({ degree, spelled }) => own.has(degree) && Math.abs(spelled.alteration) > 1,
   );

@@ -1,6 +1,6 @@
 import type { SpelledPitch } from "../../theory/index.ts";
 import type { ArticulationMark } from "../score/score-model.ts";
-import type { AccidentalMemory } from "../../notation/index.ts";
+import type { AccidentalMemory, Beams } from "../../notation/index.ts";
 import { articulationTable } from "./articulation-table.ts";
 import type { PlacedValue } from "./bar-notes.ts";
 import { xml, xmlText, type XmlOut } from "./xml-writer.ts";
@@ -13,12 +13,14 @@ const AT_THE_END: readonly ArticulationMark[] = ["fall", "doit", "breath"];
  * @param value - the value
  * @param pitches - as they stand on the staff, low to high; empty for a rest
  * @param memory - which accidentals the bar has shown
+ * @param beams - the value's beams
  * @returns one element a note head
  */
 export function noteElements(
   value: PlacedValue,
   pitches: readonly SpelledPitch[],
   memory: AccidentalMemory,
+  beams: Beams,
 ): readonly XmlOut[] {
   if (value.group === undefined) return [restElement(value)];
   return pitches.map((pitch, index) => {
@@ -38,6 +40,7 @@ export function noteElements(
           cautionary: accidental.isCourtesy ? "yes" : undefined,
         }),
       timeModification(value),
+      ...(index === 0 ? beams.map((beam, n) => xmlText("beam", beam, { number: n + 1 })) : []),
       notations(value, index),
     );
   });

@@ -1,9 +1,14 @@
 import type { Count } from "../../base/index.ts";
 import type { SpelledPitch } from "../../theory/index.ts";
-import { accidentalMemory, concertClef, type AccidentalMemory } from "../../notation/index.ts";
+import {
+  accidentalMemory,
+  beamsOf,
+  concertClef,
+  type AccidentalMemory,
+} from "../../notation/index.ts";
 import { spelledToMidi } from "../../theory/index.ts";
 import type { Clef, Transposition } from "../../band/index.ts";
-import { placedBars, type PlacedBar } from "../score/score-times.ts";
+import { fullLength, placedBars, type PlacedBar } from "../score/score-times.ts";
 import type { ScoreModel, ScorePart } from "../score/score-model.ts";
 import { barValues, noteGroups, type NoteGroup, type PlacedValue } from "./bar-notes.ts";
 import type { PlacedChord, ScorePitch, StaffReading } from "./staff-reading.ts";
@@ -146,9 +151,15 @@ function barContent(
   memory.beginBar(bar.key === null ? 0 : reading.fifths(bar.key));
   const values = barValues(groups, placed, score.division);
   if (values.length === 0) return [...standingOver(work, placed, start, end), barRest(bar.length)];
-  return values.flatMap((value) => [
+  const offset = bar.isPickup ? fullLength(bar, score.division) - bar.length : 0;
+  const shape = { metre: bar.metre, division: score.division, offset };
+  const beams = beamsOf(
+    values.map((value) => ({ ...value, from: value.onset - start, isRest: !value.group })),
+    shape,
+  );
+  return values.flatMap((value, index) => [
     ...standingOver(work, placed, value.onset, value.onset + value.length),
-    ...noteElements(value, pitchesOf(work, placed, value), memory),
+    ...noteElements(value, pitchesOf(work, placed, value), memory, beams[index] ?? []),
   ]);
 }
 

@@ -1,9 +1,9 @@
 import type { Count } from "../../base/index.ts";
 
 /** Channel 10 is percussion. Source: General MIDI Level 1. */
-const PERCUSSION = 10;
+export const PERCUSSION_CHANNEL: Count = 10;
 const CHANNELS: readonly Count[] = Object.freeze(
-  Array.from({ length: 16 }, (_, index) => index + 1).filter((each) => each !== PERCUSSION),
+  Array.from({ length: 16 }, (_, index) => index + 1).filter((each) => each !== PERCUSSION_CHANNEL),
 );
 
 /**
