@@ -2,7 +2,7 @@ import { quantity, type Count, type Db, type Seconds } from "../base/index.ts";
 import { clockOf, dynamicAt } from "../phrase/index.ts";
 import type { Phrase, PhrasePerformance, PlayedNote, PlayedRhythmNote } from "../phrase/index.ts";
 import type { Divisions } from "../theory/index.ts";
-import { amplifiedDb } from "./amplified-table.ts";
+import { amplifiedDb, carriedDb } from "./amplified-table.ts";
 import { countIn } from "./count-in.ts";
 import { markedCurve } from "./marked-curve.ts";
 import { timelinePoints, type PhraseTimeline } from "./phrase-timeline.ts";
@@ -121,7 +121,7 @@ function rhythmEvent({ part, sound, onset, duration, dynamic }: PlayedRhythmNote
     onset,
     duration: toMs(Math.max(SHORTEST_SECONDS, duration)),
     curve: [{ at: 0 as Seconds, dynamic }],
-    trim: amplifiedDb[part],
+    trim: quantity<Db>(amplifiedDb[part] + carriedDb[part]),
   };
 }
 

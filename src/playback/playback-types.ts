@@ -50,6 +50,11 @@ export interface Playback {
   /** True from `play` until the last frame has sounded. */
   isSounding(): boolean;
   /**
+   * The place in the sound that is heard now, by the output's own clock.
+   * @returns seconds from its start, below 0 until it is heard; undefined in silence
+   */
+  position(): Seconds | undefined;
+  /**
    * Hears every end.
    * @param listener - is told why
    * @returns stops listening

@@ -85,6 +85,14 @@ class LivePlayback implements Playback {
     return this.isStarting || this.deck !== undefined;
   }
 
+  position(): Seconds | undefined {
+    const { deck, chain, native } = this;
+    if (!deck || !chain) return undefined;
+    // What is heard now left the context a little earlier.
+    const latency = native?.outputLatency ?? 0;
+    return quantity<Seconds>(chain.context.currentTime - latency - deck.origin);
+  }
+
   onEnd(listener: (reason: EndReason) => void): () => void {
     this.listeners.add(listener);
     return () => this.listeners.delete(listener);

@@ -1,9 +1,9 @@
 import type { Db } from "../../base/index.ts";
 import { levelMatchGain, type SoundPlan } from "../../audio/index.ts";
-import type { Playback } from "../../playback/index.ts";
+import type { EndReason, Playback } from "../../playback/index.ts";
 
 let loading: Promise<Playback> | undefined;
-const overListeners = new Set<() => void>();
+const overListeners = new Set<(reason: EndReason) => void>();
 const gains = new Map<string, Db>();
 
 /**
@@ -14,7 +14,7 @@ export function playback(): Promise<Playback> {
   loading ??= import("../../playback/index.ts").then(({ createPlayback }) => {
     const player = createPlayback();
     player.onEnd((reason) => {
-      if (reason !== "replaced") overListeners.forEach((tell) => tell());
+      if (reason !== "replaced") overListeners.forEach((tell) => tell(reason));
     });
     return player;
   });
@@ -32,7 +32,7 @@ export function stopPlayback(): void {
 }
 
 /** Hears of every sound that is over and not replaced by another. */
-export function onSoundOver(listener: () => void): void {
+export function onSoundOver(listener: (reason: EndReason) => void): void {
   overListeners.add(listener);
 }
 

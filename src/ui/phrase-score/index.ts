@@ -1,0 +1,1 @@
+export { PhraseHear } from "./phrase-hear.tsx";
