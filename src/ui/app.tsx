@@ -1,4 +1,4 @@
-import { useEffect } from "react";
+import { lazy, Suspense, useEffect } from "react";
 import { warmSound } from "./actions/hear.ts";
 import { usePageKeys } from "./page-keys.ts";
 import { Kept } from "./kept/kept.tsx";
@@ -11,9 +11,24 @@ import { isCleared } from "./state/session.ts";
 import { usePage } from "./store.ts";
 import { VoicingView } from "./voicing/voicing-view.tsx";
 
-/** The one screen. */
+/** The phrase is loaded when it is first opened. */
+const PhraseView = lazy(() =>
+  import("./phrase/phrase-view.tsx").then(({ PhraseView: view }) => ({ default: view })),
+);
+
+/** The one screen: one chord, or a phrase. */
 export function App() {
   usePageKeys();
+  const pane = usePage((state) => state.pane);
+  if (pane === "chord") return <ChordView />;
+  return (
+    <Suspense>
+      <PhraseView />
+    </Suspense>
+  );
+}
+
+function ChordView() {
   const isAnswered = usePage((state) => state.view !== null);
   useEffect(() => {
     if (isAnswered) warmSound();

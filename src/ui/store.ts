@@ -1,6 +1,7 @@
 import { createStore, useStore } from "zustand";
 import { createHistory, firstInquiry } from "../explore/index.ts";
 import type { PageState } from "./state/page-state.ts";
+import { storedPane } from "./state/pane.ts";
 import { firstSession, type Session } from "./state/session.ts";
 import { storedTheme } from "./state/theme.ts";
 
@@ -27,6 +28,8 @@ export const page = createStore<PageState>()(() => ({
   comparedWith: null,
   fault: null,
   theme: storedTheme(),
+  pane: storedPane(),
+  borrowed: null,
 }));
 
 /**

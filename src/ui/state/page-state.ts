@@ -11,6 +11,7 @@ import type { SoundingMidi } from "../../base/index.ts";
 import type { Shade } from "../search-messages.ts";
 import type { Namer } from "../words/pitch-names.ts";
 import type { ShownLayer } from "./shown-layer.ts";
+import type { Pane } from "./pane.ts";
 import type { MadeBy, Pitches, Session } from "./session.ts";
 
 /** A question that could be read, with what the page needs to talk about it. */
@@ -103,6 +104,14 @@ export interface ShownUnwritten {
   readonly reason: string;
 }
 
+/** A moment of the phrase that is looked at on the one-chord page. */
+export interface Borrowed {
+  readonly momentId: string;
+  /** In words: "bar 3, beat 2". */
+  readonly where: string;
+  readonly lead: SoundingMidi;
+}
+
 export type Theme = "system" | "light" | "dark";
 
 /** Everything the page shows, except what a component keeps for itself (open menus, focus). */
@@ -130,4 +139,7 @@ export interface PageState {
   readonly comparedWith: string | null;
   readonly fault: string | null;
   readonly theme: Theme;
+  readonly pane: Pane;
+  /** The moment of the phrase whose voicing was opened on the one-chord page. */
+  readonly borrowed: Borrowed | null;
 }

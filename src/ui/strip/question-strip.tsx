@@ -1,12 +1,14 @@
 import { SectionMark } from "../parts/section-mark.tsx";
 import { useMedia } from "../parts/use-size.ts";
+import { BorrowedBar } from "./borrowed-bar.tsx";
 import { ChordField } from "./chord-field.tsx";
 import { DynamicPick } from "./dynamic-pick.tsx";
 import { FieldProblems } from "./field-problem.tsx";
 import { LineUpPick } from "./line-up-pick.tsx";
 import { LineUpSheet } from "./line-up-sheet.tsx";
 import { MelodyField } from "./melody-field.tsx";
-import { StripTools } from "./strip-tools.tsx";
+import { RulesSheet } from "./rules-sheet.tsx";
+import { BassSwitch, StripTools } from "./strip-tools.tsx";
 import { Tones } from "./tones.tsx";
 
 /** What is asked: chord, melody, dynamic, line-up, tones and rules. */
@@ -28,14 +30,20 @@ export function QuestionStrip() {
           </div>
           <Tones />
         </div>
-        <StripTools hasPlayers={isSmall} />
+        <StripTools>
+          {isSmall && <LineUpSheet />}
+          <RulesSheet />
+          <BassSwitch />
+        </StripTools>
       </div>
       <FieldProblems />
+      <BorrowedBar />
     </header>
   );
 }
 
-function Brand() {
+/** The name of the page and its sign. */
+export function Brand() {
   return (
     <div className="brand">
       <svg width="34" height="34" viewBox="0 0 34 34" aria-hidden="true">

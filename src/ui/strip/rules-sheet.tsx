@@ -34,7 +34,7 @@ const options: readonly { id: Option; name: string; meaning: string }[] = [
 ];
 
 /** How many of the rules are on, in words. */
-function rulesInWords(rules: RuleSettings): string {
+export function rulesInWords(rules: RuleSettings): string {
   const states = ruleTexts.map(({ id }) => rules[id]);
   const off = states.filter((isOn) => !isOn).length;
   return off === 0 ? `Rules: all ${states.length} on` : `Rules: ${off} of ${states.length} off`;
@@ -77,7 +77,8 @@ export function RulesSheet() {
   );
 }
 
-function SwitchRow(props: {
+/** One switch with its meaning. */
+export function SwitchRow(props: {
   readonly name: string;
   readonly meaning: string;
   readonly source?: string;

@@ -1,27 +1,26 @@
+import type { ReactNode } from "react";
 import { askOption } from "../actions/ask.ts";
 import { takeAgain, takeBack } from "../actions/steps.ts";
 import { MidiSheet } from "../midi/midi-sheet.tsx";
 import { undoLimit, usePage } from "../store.ts";
 import { TeachingDoor } from "../teaching/door.tsx";
+import { ViewSwitch } from "../view-switch.tsx";
 import { HelpSheet } from "./help-sheet.tsx";
-import { LineUpSheet } from "./line-up-sheet.tsx";
-import { RulesSheet } from "./rules-sheet.tsx";
 
-/** Rules, undo and help; on a small screen the players as well. */
-export function StripTools({ hasPlayers }: { readonly hasPlayers: boolean }) {
+/** The view, what the question takes for granted, undo and help. */
+export function StripTools({ children }: { readonly children: ReactNode }) {
   const back = usePage((state) => state.history.past.length);
   const forth = usePage((state) => state.history.future.length);
   const step = usePage((state) => state.history.present.step);
   return (
     <div className="strip-part strip-tools">
-      <span className="quiet" title={`Up to ${undoLimit} steps can be taken back`}>
-        Undo {back}, redo {forth}.
+      <span className="row strip-views">
+        <ViewSwitch />
+        <span className="quiet" title={`Up to ${undoLimit} steps can be taken back`}>
+          Undo {back}, redo {forth}.
+        </span>
       </span>
-      <span className="row">
-        {hasPlayers && <LineUpSheet />}
-        <RulesSheet />
-        <BassSwitch />
-      </span>
+      <span className="row">{children}</span>
       <span className="row">
         <button
           type="button"
@@ -44,7 +43,7 @@ export function StripTools({ hasPlayers }: { readonly hasPlayers: boolean }) {
 }
 
 /** Who has the root: a bass player below the horns, or the lowest horn. */
-function BassSwitch() {
+export function BassSwitch() {
   const bassSounds = usePage((state) => state.history.present.inquiry.bassSounds);
   return (
     <button

@@ -1,0 +1,90 @@
+import { WarnSign } from "../parts/warn-sign.tsx";
+import { usePage } from "../store.ts";
+import { counted } from "../words/counts.ts";
+import { freeAll, stopSearch } from "./phrase-actions.ts";
+import { usePhrase } from "./phrase-store.ts";
+import { searchOn } from "./solve-phrase.ts";
+
+/** Most problems shown at once. */
+const mostShown = 4;
+
+/** How far the search is, and what keeps it from an answer. */
+export function PhraseStatus() {
+  return (
+    <div className="phrase-status">
+      <Problems />
+      <Progress />
+    </div>
+  );
+}
+
+function Progress() {
+  const searching = usePhrase((state) => state.searching);
+  const fault = usePhrase((state) => state.fault);
+  const view = usePhrase((state) => state.view);
+  const question = usePage((state) => state.history.present.phrase?.question);
+  if (fault !== null)
+    return (
+      <p className="row" role="alert">
+        <WarnSign /> The search broke off: {fault}.
+        <button type="button" className="link" onClick={searchOn}>
+          Search again
+        </button>
+      </p>
+    );
+  if (searching !== null)
+    return (
+      <p className="row phrase-progress">
+        <progress value={searching.done} max={Math.max(1, searching.all)} aria-label="Search" />
+        <span className="quiet">
+          {view === null ? "Looking for a first answer" : "Looking for a better answer"}
+        </span>
+        <button type="button" className="link" onClick={stopSearch}>
+          Stop here
+        </button>
+      </p>
+    );
+  if (view === null || view.work.question !== question) return <p className="quiet">&nbsp;</p>;
+  const { moments, cost } = view.answer;
+  const candidates = moments.reduce((sum, moment) => sum + moment.candidates, 0);
+  return (
+    <p className="row" data-testid="phrase-state" data-whole={view.isWhole}>
+      <span className="quiet">
+        {view.isWhole
+          ? `${counted(moments.length, "moment")}, the best path through ${candidates.toLocaleString("en")} voicings, cost ${cost.toLocaleString("en")}.`
+          : "A first answer; a better one was not looked for."}
+      </span>
+      {!view.isWhole && (
+        <button type="button" className="link" onClick={searchOn}>
+          Look for a better one
+        </button>
+      )}
+    </p>
+  );
+}
+
+function Problems() {
+  const problems = usePhrase((state) => state.problems);
+  if (problems.length === 0) return null;
+  const [first] = problems;
+  if (first?.code === "melody-empty")
+    return <p className="quiet">Put a first note on the staff, type one, or play one in.</p>;
+  const isHeld = problems.some(({ code }) => code.startsWith("lock"));
+  return (
+    <div className="phrase-problems" role="alert">
+      {problems.slice(0, mostShown).map(({ message }) => (
+        <p key={message} className="row">
+          <WarnSign /> {message}
+        </p>
+      ))}
+      {problems.length > mostShown && (
+        <p className="quiet">And {problems.length - mostShown} more.</p>
+      )}
+      {isHeld && (
+        <button type="button" className="act" onClick={freeAll}>
+          Free everything that is fixed
+        </button>
+      )}
+    </div>
+  );
+}
