@@ -1,4 +1,4 @@
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import AxeBuilder from "@axe-core/playwright";
 import { afterAll, describe, expect, it } from "vitest";
 import { closeBrowser, openPage, type OpenPage } from "./open-page.ts";
@@ -96,6 +96,88 @@ describe("kept voicings", () => {
     await says(page.getByTestId("difference"), "A against C:");
     await parts.button("C, then D, then A, then this").waitFor();
     expect(await faults(page)).toEqual([]);
+    await close();
+  });
+});
+
+/** Chooses every kept voicing and opens the sheet. */
+async function sideBySide(page: Page): Promise<Locator> {
+  for (const button of await page.getByRole("button", { name: /^Choose / }).all())
+    if ((await button.getAttribute("aria-pressed")) === "false") await button.click();
+  await page.getByRole("button", { name: "Side by side" }).click();
+  const dialog = page.getByRole("dialog");
+  await dialog.locator(".still-staff svg").last().waitFor();
+  return dialog;
+}
+
+/** The cell of a row of the comparison. */
+function cell(dialog: Locator, row: RegExp, letter: string): Locator {
+  return dialog
+    .getByRole("row")
+    .filter({ has: dialog.page().getByRole("rowheader", { name: row }) })
+    .locator(`[data-letter="${letter}"]`);
+}
+
+describe("the chosen ones side by side", () => {
+  it("show what differs, in figures and in words, against any of them", async () => {
+    const { page, complaints, close } = await withKept(3);
+    const dialog = await sideBySide(page);
+    // B has one note more than A; the players who move are named with their steps.
+    expect(await cell(dialog, /^Notes/, "A").innerText()).toBe("6");
+    expect(await cell(dialog, /^Notes/, "B").innerText()).toMatch(/^7\s*\+1$/);
+    await says(cell(dialog, /^Difference/, "B"), "same span, one note more");
+    await says(cell(dialog, /^Players/, "B"), "Tpt 2 D5 to G4, 7 semitones down");
+    await dialog.getByRole("radio", { name: "B", exact: true }).click();
+    expect(await cell(dialog, /^Notes/, "A").innerText()).toMatch(/^6\s*−1$/);
+    await says(cell(dialog, /^Players/, "A"), "Tpt 2 G4 to D5, 7 semitones up");
+    expect(await faults(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("are heard one by one and in turn, and stop", async () => {
+    const { page, complaints, close } = await withKept(2);
+    const dialog = await sideBySide(page);
+    await dialog.getByRole("button", { name: "Hear B" }).click();
+    await dialog.getByRole("button", { name: "Stop" }).waitFor();
+    await dialog.getByRole("button", { name: "Stop" }).waitFor({ state: "detached" });
+    await dialog.getByRole("radio", { name: "Level-matched" }).click();
+    await dialog.getByRole("button", { name: "Hear A, then B" }).click();
+    await dialog.locator(".letter-now").filter({ hasText: "A" }).waitFor();
+    await dialog.locator(".letter-now").filter({ hasText: "B" }).waitFor();
+    await dialog.getByRole("button", { name: "Stop" }).click();
+    await dialog.getByRole("button", { name: "Stop" }).waitFor({ state: "detached" });
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("open, are named and left by keys, which go back to where they were", async () => {
+    const { page, close } = await withKept(2);
+    const door = partsOf(page).button("Side by side");
+    await door.focus();
+    await page.keyboard.press("Enter");
+    const dialog = page.getByRole("dialog");
+    await dialog.getByRole("textbox", { name: "Name of A" }).fill("Wide");
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "detached" });
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent))
+      .toBe("Side by side");
+    expect(await page.getByRole("textbox", { name: "Name of A" }).inputValue()).toBe("Wide");
+    await close();
+  });
+
+  it.each([
+    { name: "a tablet", viewport: { width: 1024, height: 768 } },
+    { name: "a phone", viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+    { name: "the dark", viewport: { width: 1440, height: 900 }, colorScheme: "dark" as const },
+  ])("fit $name, the page itself never wider than the window", async (options) => {
+    const { page, complaints, close } = await withKept(4, { ...options });
+    await sideBySide(page);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBe(0);
+    expect(await faults(page)).toEqual([]);
+    expect(complaints).toEqual([]);
     await close();
   });
 });

@@ -52,7 +52,20 @@ export function hearInTurn(): Promise<number> {
 
 /** Sounds every kept voicing, one after the other. */
 export function hearAllKept(): Promise<number> {
-  return startPiece({ turns: turnsOf(session().kept), hearing: hearingNow() });
+  return hearKept(session().kept);
+}
+
+/**
+ * Sounds some kept voicings, one after the other.
+ * @param kept - in the order in which they are heard
+ */
+export function hearKept(kept: readonly Kept[]): Promise<number> {
+  return startPiece({ turns: turnsOf(kept), hearing: hearingNow() });
+}
+
+/** The way in which voicings are heard from now on. */
+export function chooseWay(way: Way): void {
+  sound.setState({ last: way });
 }
 
 /**

@@ -1,10 +1,12 @@
 import { hearAllKept } from "../actions/hear.ts";
 import { saveKept } from "../actions/save-sound.ts";
+import { CompareDoor } from "../kept/compare/compare-door.tsx";
 import { usePage } from "../store.ts";
 
 /** All kept voicings one after the other: to hear, and as a file. */
 export function KeptSound() {
   const count = usePage((state) => state.history.present.kept.length);
+  const chosen = usePage((state) => state.history.present.compared.length);
   if (count === 0) return null;
   return (
     <div className="row kept-sound">
@@ -14,6 +16,7 @@ export function KeptSound() {
       <button type="button" className="link" onClick={saveKept}>
         Save the sound
       </button>
+      <CompareDoor chosen={chosen} />
     </div>
   );
 }

@@ -1,5 +1,5 @@
-import type { SectionId } from "../../band/index.ts";
 import type { Idea } from "../../explore/index.ts";
+import { outlineOf } from "../parts/token-outline.ts";
 import type { Asked } from "../state/page-state.ts";
 import { withSigns } from "../words/signs.ts";
 import type { PairLabel, PairLadder, PairPlan, PairRung, PairToken } from "./pair-plan.ts";
@@ -122,20 +122,6 @@ function Token({ token, sizes }: { readonly token: PairToken; readonly sizes: Pa
       </text>
     </g>
   );
-}
-
-/** A token's outline: trumpets slant, trombones are square, saxes are round. */
-function outlineOf(section: SectionId, width: number, height: number): string {
-  const slant = Math.min(height * 0.22, width * 0.16);
-  const round = Math.min(height / 2, width / 2);
-  switch (section) {
-    case "trumpets":
-      return `M${slant},0H${width - slant}L${width},${height}H0Z`;
-    case "saxes":
-      return `M${round},0H${width - round}A${round},${height / 2} 0 0 1 ${width - round},${height}H${round}A${round},${height / 2} 0 0 1 ${round},0Z`;
-    default:
-      return `M0,0H${width}V${height}H0Z`;
-  }
 }
 
 /** The one note that moves. */
