@@ -24,6 +24,7 @@ export const page = createStore<PageState>()(() => ({
   unwritten: null,
   hovered: null,
   selectedPlayer: null,
+  swapping: null,
   pointed: null,
   comparedWith: null,
   fault: null,

@@ -14,7 +14,7 @@ export function take(next: Session, typing: string | null = null): void {
   const isSameField = typing !== null && typing === before;
   const changed = isSameField ? { ...history, present: next, future: [] } : record(history, next);
   arrive(history.present, () =>
-    page.setState({ history: changed, typing, drag: null, emptyPlace: null }),
+    page.setState({ history: changed, typing, drag: null, swapping: null, emptyPlace: null }),
   );
 }
 

@@ -106,7 +106,9 @@ function SpanAxis(props: {
   const { lead } = answer.asked.question;
   const middle = plan.placeWidth / 2;
   const half = Math.max(17, middle);
-  const spans = [...new Set([...plan.spans, here.span])];
+  // A span between two columns needs the room of its neighbours' names.
+  const isClear = (span: number) => Math.abs(plan.xOf(span) - plan.xOf(here.span)) >= half + 10;
+  const spans = [here.span, ...plan.spans.filter((span) => span !== here.span && isClear(span))];
   return (
     <>
       <rect

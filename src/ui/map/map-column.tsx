@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo, useRef, useState, type ReactNode, type RefObject } from "react";
 import { useMedia, useSize } from "../parts/use-size.ts";
 import { usePage } from "../store.ts";
-import type { Answer } from "../state/page-state.ts";
+import type { Answer, InView } from "../state/page-state.ts";
 import { deskSizes, mapPlan, rowWindow, scrollFor, touchSizes, type MapPlan } from "./map-plan.ts";
 import { EmptyPlaceWords, EmptyMapWords } from "./empty-words.tsx";
 import { NotesAxis } from "./map-axes.tsx";
@@ -83,6 +83,7 @@ function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
   const isTouch = useMedia(smallScreen);
   const [ref, size] = useSize<HTMLDivElement>({ width: 460, height: 400 });
   const row = view?.report.cell.notes ?? 0;
+  const beyond = usePage((state) => placeBeyond(state.answer, state.view));
   const shown = useMemo(
     () => (answer === null ? null : shownRows(answer, isTouch && !isWhole ? row : null)),
     [answer, isTouch, isWhole, row],
@@ -93,15 +94,18 @@ function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
     // A textbook voicing may lie outside every texture: then it gets a column of its own.
     const placed = (shown?.references ?? []).map((point) => point.report.cell);
     const inRows = placed.filter((key) => rows.includes(key.notes));
+    const spans = [...cells.map((cell) => cell.key), ...inRows].map((key) => key.span);
+    // A voicing of the user's own may lie beyond every texture: the map reaches so far.
+    const [span, notes] = beyond.split(" ").map(Number);
     return mapPlan(
-      [...cells.map((cell) => cell.key), ...inRows].map((key) => key.span),
-      rows,
+      span === undefined || span < 0 ? spans : [...spans, span],
+      notes === undefined || notes < 0 ? rows : [...rows, notes],
       {
         width: size.width,
         ...(isTouch ? touchSizes : deskSizes),
       },
     );
-  }, [shown, size.width, isTouch]);
+  }, [shown, size.width, isTouch, beyond]);
   if (shown === null || view === null || shown.map.cells.length === 0) return null;
   const { players, notes, span } = view.report.cell;
   const points = shown.references.filter((point) => point.report.cell.players === players);
@@ -118,6 +122,20 @@ function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
       {corner === null && <MapLegend points={points} corner={null} />}
     </div>
   );
+}
+
+/**
+ * Span and notes of the voicing in view where they lie beyond every texture, −1 where they do not;
+ * as text, so that the map is laid out again only when they change.
+ */
+function placeBeyond(answer: Answer | null, view: InView | null): string {
+  if (answer === null || view === null || view.report.cell.players === 0) return "-1 -1";
+  const { span, notes } = view.report.cell;
+  const spans = answer.map.cells.map((cell) => cell.key.span);
+  const rows = answer.map.cells.map((cell) => cell.key.notes);
+  const isOut = (value: number, all: readonly number[]) =>
+    value < Math.min(...all) || value > Math.max(...all);
+  return `${isOut(span, spans) ? span : -1} ${isOut(notes, rows) ? notes : -1}`;
 }
 
 /** The whole answer, or the part of its map around a row. */

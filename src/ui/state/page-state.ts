@@ -134,6 +134,8 @@ export interface PageState {
   /** Place under the pointer on the map. */
   readonly hovered: CellKey | null;
   readonly selectedPlayer: string | null;
+  /** Player who is about to change places with the next one chosen. */
+  readonly swapping: string | null;
   readonly pointed: Pointed | null;
   /** Letter of the textbook voicing that the measures compare with; null means the first. */
   readonly comparedWith: string | null;

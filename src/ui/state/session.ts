@@ -113,9 +113,30 @@ export function withMove(
 ): Session {
   const others = Object.entries(pitches).filter(([id]) => id !== playerId);
   const next = Object.fromEntries(to === null ? others : [...others, [playerId, to] as const]);
+  return withPitches(session, pitches, next, [playerId], step);
+}
+
+/**
+ * Puts several players elsewhere at once, as one step; the result is hand-made.
+ * @param session - where the user is
+ * @param pitches - the voicing in view
+ * @param next - who sounds what afterwards
+ * @param movedIds - players who were moved
+ * @param step - in words
+ * @param title - what the voicing is called
+ * @returns the next session
+ */
+export function withPitches(
+  session: Session,
+  pitches: Pitches,
+  next: Pitches,
+  movedIds: readonly string[],
+  step: string,
+  title = "by hand",
+): Session {
   const before = session.made?.by === "hand" ? session.made : { moved: [], from: pitches };
-  const moved = [...before.moved.filter((id) => id !== playerId), playerId];
-  const made: Made = { by: "hand", pitches: next, moved, from: before.from, title: "by hand" };
+  const moved = [...before.moved.filter((id) => !movedIds.includes(id)), ...movedIds];
+  const made: Made = { by: "hand", pitches: next, moved, from: before.from, title };
   return { ...session, made, step };
 }
 

@@ -30,6 +30,7 @@ export const keyTable: readonly (readonly [keys: string, meaning: string])[] = O
   ["On a token: ← →", "The next player."],
   ["On a token: ↑ ↓", "The player's next ticked note; with Shift a semitone."],
   ["On a token: F", "Fixes the player to this note, or frees the player."],
+  ["On a token: S", "Swaps the player with the one you go to next and press S or Enter on."],
   ["On a token: Enter", "Hears the player alone; with Shift against the rest, 12 dB softer."],
   ["On a token: Delete", "The player rests."],
   ["Escape", "Stops the sound."],

@@ -1,14 +1,5 @@
-import {
-  useEffect,
-  useRef,
-  useState,
-  type KeyboardEvent,
-  type PointerEvent,
-  type RefObject,
-} from "react";
-import { abandonDrag, dragTo, dropToken, move, nudge, selectPlayer } from "../actions/edit.ts";
-import { hearPlayer, hearView } from "../actions/hear.ts";
-import { toggleFixed } from "../actions/roles.ts";
+import { useRef } from "react";
+import { selectPlayer } from "../actions/edit.ts";
 import type { Answer, InView } from "../state/page-state.ts";
 import { page, usePage } from "../store.ts";
 import { withSigns } from "../words/signs.ts";
@@ -16,6 +7,7 @@ import { ladderSizes, type LadderPlan, type PlacedToken } from "./ladder-plan.ts
 import { flagPath, placeFlag } from "./place-flag.ts";
 import { RungLabels, Rungs } from "./rungs.tsx";
 import { Token } from "./token.tsx";
+import { keyOnToken, useTokenDrag, useTouchOnTokens } from "./token-moves.ts";
 import { tokenRemark } from "./token-remark.ts";
 import { tokenSpoken } from "./token-spoken.ts";
 import { Zones } from "./zones.tsx";
@@ -90,8 +82,9 @@ function Tokens(props: {
   const chosen = usePage((state) => state.selectedPlayer);
   const pointed = usePage((state) => state.pointed);
   const locks = usePage((state) => state.history.present.inquiry.locks);
+  const swapping = usePage((state) => state.swapping);
   const group = useRef<SVGGElement>(null);
-  const { dragged, onPointerDown } = useTokenDrag(plan);
+  const { dragged, target, onPointerDown } = useTokenDrag(plan);
   useTouchOnTokens(group);
   const order = question.players.map((player) => player.id);
   const stop = chosen !== null && order.includes(chosen) ? chosen : order[0];
@@ -115,7 +108,8 @@ function Tokens(props: {
               isChosen: id === chosen,
               isStop: id === stop,
               isFixed: locks.some((lock) => lock.playerId === id),
-              isPointedAt: pointed?.playerIds.includes(id) ?? false,
+              isPointedAt: id === target || (pointed?.playerIds.includes(id) ?? false),
+              isSwapping: id === swapping,
               isDragged: id === dragged,
               remark,
               spoken: tokenSpoken(token, answer.asked.nameOf, remark, locks),
@@ -135,74 +129,6 @@ function Tokens(props: {
       )}
     </g>
   );
-}
-
-function keyOnToken(event: KeyboardEvent, id: string, go: (by: number) => void): void {
-  const size = event.shiftKey ? "semitone" : "note";
-  if (event.ctrlKey || event.metaKey || event.altKey) return;
-  if (event.key === "ArrowUp") nudge(id, 1, size);
-  else if (event.key === "ArrowDown") nudge(id, -1, size);
-  else if (event.key === "ArrowRight") go(1);
-  else if (event.key === "ArrowLeft") go(-1);
-  else if (event.key === "Delete" || event.key === "Backspace") move(id, null);
-  else if (event.key === "Enter") hearPlayer(id, event.shiftKey ? "softer" : "silent");
-  else if (event.key === " ") hearView("again");
-  else if (event.key.toLowerCase() === "f") toggleFixed(id);
-  else return;
-  event.preventDefault();
-}
-
-/**
- * Keeps a finger on a token from scrolling the page. The style for that is not heeded inside
- * drawings, so the touch itself is taken.
- */
-function useTouchOnTokens(group: RefObject<SVGGElement | null>): void {
-  useEffect(() => {
-    const tokens = group.current;
-    const take = (event: TouchEvent) => event.preventDefault();
-    tokens?.addEventListener("touchstart", take, { passive: false });
-    return () => tokens?.removeEventListener("touchstart", take);
-  }, [group]);
-}
-
-/** Takes a token along under the finger; it snaps from semitone to semitone. */
-function useTokenDrag(plan: LadderPlan) {
-  const [dragged, setDragged] = useState<string | null>(null);
-  const onPointerDown = (event: PointerEvent<SVGGElement>, token: PlacedToken) => {
-    if (event.button !== 0) return;
-    const { id } = token.player;
-    const element = event.currentTarget;
-    const svg = element.ownerSVGElement;
-    if (svg === null) return;
-    selectPlayer(id);
-    element.focus({ preventScroll: true });
-    element.setPointerCapture(event.pointerId);
-    const startY = event.clientY;
-    // The scale stays as it was when the token was taken, whatever the drag adds to it.
-    const { pitchAt } = plan;
-    const offset = token.y - (event.clientY - svg.getBoundingClientRect().top);
-    let isDrag = false;
-    const moved = (to: globalThis.PointerEvent) => {
-      if (!isDrag && Math.abs(to.clientY - startY) < 5) return;
-      isDrag = true;
-      setDragged(id);
-      dragTo(id, pitchAt(to.clientY - svg.getBoundingClientRect().top + offset));
-    };
-    const ended = (end: globalThis.PointerEvent) => {
-      element.removeEventListener("pointermove", moved);
-      element.removeEventListener("pointerup", ended);
-      element.removeEventListener("pointercancel", ended);
-      setDragged(null);
-      if (!isDrag) return;
-      if (end.type === "pointercancel") abandonDrag();
-      else dropToken(id);
-      hearView("again");
-    };
-    element.addEventListener("pointermove", moved);
-    element.addEventListener("pointerup", ended);
-    element.addEventListener("pointercancel", ended);
-  };
-  return { dragged, onPointerDown };
 }
 
 /** The one flag that is open: at the chosen token, if there is something to say. */

@@ -5,6 +5,7 @@ import { askRole, freePlayers, restSection, type RoleField } from "../actions/as
 import { move } from "../actions/edit.ts";
 import { hearPlayer } from "../actions/hear.ts";
 import { toggleFixed } from "../actions/roles.ts";
+import { abandonSwap, beginSwap } from "../actions/swap.ts";
 import { PickList } from "../parts/pick-list.tsx";
 import { usePage } from "../store.ts";
 
@@ -42,7 +43,7 @@ function RolePick(props: {
   return (
     <PickList
       label={label}
-      className="pick role"
+      className={field === "leadPlayer" ? "pick role" : "pick role role-half"}
       rows={rows}
       picked={picked?.id ?? ""}
       onPick={(id) => {
@@ -144,16 +145,26 @@ function FixedPick() {
 /** What can be done with the player whose token is chosen. */
 function ChosenPlayer() {
   const chosen = usePage((state) => state.selectedPlayer);
+  const swapping = usePage((state) => state.swapping);
   const inquiry = usePage((state) => state.history.present.inquiry);
   const pitch = usePage((state) => (chosen === null ? undefined : state.view?.pitches[chosen]));
   const player = inquiry.players.find((candidate) => candidate.id === chosen);
   if (player === undefined) return null;
   const isFixed = inquiry.locks.some((lock) => lock.playerId === player.id);
+  if (swapping !== null) return <SwapWords />;
   return (
     <div className="role chosen-player">
       <span className="role-label">{player.name}</span>
       <button type="button" className="link" onClick={() => toggleFixed(player.id)}>
         {isFixed ? "Let go" : "Fix here"}
+      </button>
+      <button
+        type="button"
+        className="link"
+        title="Changes places with the player you press next; or drag one token onto another"
+        onClick={() => beginSwap(player.id)}
+      >
+        Swap
       </button>
       {pitch !== undefined && (
         <>
@@ -179,6 +190,24 @@ function ChosenPlayer() {
           </button>
         </>
       )}
+    </div>
+  );
+}
+
+/** What a swap that was begun waits for. */
+function SwapWords() {
+  const name = usePage(
+    ({ swapping, history }) =>
+      history.present.inquiry.players.find((player) => player.id === swapping)?.abbreviation ?? "",
+  );
+  return (
+    <div className="role chosen-player">
+      <span>
+        <b>Swap {name}:</b> press another player.
+      </span>
+      <button type="button" className="link" onClick={abandonSwap}>
+        Never mind
+      </button>
     </div>
   );
 }

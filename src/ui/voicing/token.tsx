@@ -25,6 +25,8 @@ export interface TokenLook {
   readonly isFixed: boolean;
   readonly isPointedAt: boolean;
   readonly isDragged: boolean;
+  /** Whether the player changes places with the next one chosen. */
+  readonly isSwapping: boolean;
   readonly remark: TokenRemark | null;
   /** The whole token in words. */
   readonly spoken: string;
@@ -46,6 +48,7 @@ export function Token(props: {
     look.isChosen ? "token-chosen" : "",
     look.isPointedAt ? "token-pointed" : "",
     look.isDragged ? "token-dragged" : "",
+    look.isSwapping ? "token-swapping" : "",
   ];
   return (
     <g

@@ -14,6 +14,7 @@ import { LadderRoom } from "./ladder-room.tsx";
 import { NextFewPick } from "./next-few.tsx";
 import { PartsView } from "./parts-view.tsx";
 import { ReasonWords } from "./reason-words.tsx";
+import { TypeVoicing } from "./type-voicing.tsx";
 
 type Shown = "ladder" | "grand" | "parts";
 
@@ -22,6 +23,7 @@ export function VoicingView() {
   const answer = usePage((state) => state.answer);
   const view = usePage((state) => state.view);
   const [shown, setShown] = useState<Shown>("ladder");
+  const [isTyping, setTyping] = useState(false);
   const isNarrow = useMedia("(max-width: 767px)");
   const options = [
     { value: "ladder" as const, text: "Ladder" },
@@ -40,7 +42,7 @@ export function VoicingView() {
             <BrokenList view={view} />
             <Remarks answer={answer} />
             <div className="row voicing-tools">
-              {!isNarrow && <VoicingSteps view={view} />}
+              {!isNarrow && <VoicingSteps view={view} isTyping={isTyping} onType={setTyping} />}
               <span className="push">
                 <Choice
                   label="Picture of the voicing"
@@ -51,6 +53,7 @@ export function VoicingView() {
               </span>
             </div>
           </div>
+          {isTyping && <TypeVoicing onClose={() => setTyping(false)} />}
           {shown === "ladder" && <LadderRoom answer={answer} view={view} isNarrow={isNarrow} />}
           {shown !== "ladder" && (
             <PartsView answer={answer} view={view} isGrand={shown === "grand"} />
@@ -58,7 +61,7 @@ export function VoicingView() {
           {isNarrow && (
             <div className="row voicing-tools">
               <UndoStep />
-              <VoicingSteps view={view} />
+              <VoicingSteps view={view} isTyping={isTyping} onType={setTyping} />
             </div>
           )}
         </>
@@ -116,12 +119,26 @@ function Remarks({ answer }: { readonly answer: Answer }) {
   );
 }
 
-/** Ways on from here: other stacks, back to the best, fix what was moved. */
-function VoicingSteps({ view }: { readonly view: InView }) {
+/** Ways on from here: other stacks, one of your own, back to the best, fix what was moved. */
+function VoicingSteps(props: {
+  readonly view: InView;
+  readonly isTyping: boolean;
+  readonly onType: (isTyping: boolean) => void;
+}) {
+  const { view, isTyping, onType } = props;
   const made = usePage((state) => state.history.present.made);
   return (
     <>
       <NextFewPick />
+      <button
+        type="button"
+        className="link"
+        aria-expanded={isTyping}
+        title="Type who sounds what, and see where it falls on the map"
+        onClick={() => onType(!isTyping)}
+      >
+        Type a voicing
+      </button>
       {made !== null && view.best !== null && (
         <button type="button" className="link" onClick={showBest}>
           Show the best here
