@@ -1,4 +1,5 @@
 export type * from "./drawing-types.ts";
+export { drawFigure, type Figure, type FigurePart } from "./draw-figure.ts";
 export { drawStaves } from "./draw-staves.ts";
 export { loadMusicFonts } from "./music-fonts.ts";
 export { variableTheme, type MarkColours, type StaffTheme } from "./staff-theme.ts";

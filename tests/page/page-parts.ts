@@ -57,3 +57,11 @@ export async function cornerOf(part: Locator): Promise<{ readonly x: number; rea
   if (box === null) throw new Error("the element is not on the page");
   return box;
 }
+
+/**
+ * Makes the page one of a browser that does not ask where a file goes: a test cannot answer it.
+ * @param page - the page
+ */
+export async function withoutFilePicker(page: Page): Promise<void> {
+  await page.evaluate(() => Reflect.deleteProperty(window, "showSaveFilePicker"));
+}

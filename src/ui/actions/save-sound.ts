@@ -1,11 +1,13 @@
 import { createStore, useStore } from "zustand";
+import type { Db, Hertz } from "../../base/index.ts";
 import { session } from "../store.ts";
 import { announce } from "./announce.ts";
-import { fileNameOf, handOver } from "./hand-over.ts";
-import { hearingNow, inView, turnsOf } from "./hear.ts";
+import { fileName } from "./file-name.ts";
+import { hearingNow, inView, type HeardTurn } from "./hear.ts";
 import { playback } from "./sound-door.ts";
 import { scored, thisOne, type Piece } from "./sound-piece.ts";
-import { sound, type Way } from "./sound-state.ts";
+import { sound } from "./sound-state.ts";
+import { openWavTarget, type WavTarget } from "./wav-target.ts";
 
 /** A recording being made. */
 export interface Saving {
@@ -14,8 +16,16 @@ export interface Saving {
   readonly share: number;
 }
 
-/** What is being saved. */
-const saving = createStore<{ readonly now: Saving | null }>()(() => ({ now: null }));
+/** What is being saved, and what became of the last one. */
+const saving = createStore<{ readonly now: Saving | null; readonly outcome: string }>()(() => ({
+  now: null,
+  outcome: "",
+}));
+
+/** Sampling rate of what the player renders. */
+const sampleRate = 48_000 as Hertz;
+
+const nothingSaved = "Nothing was saved.";
 
 /**
  * Reads the recording that is being made.
@@ -25,25 +35,50 @@ export function useSaving(): Saving | null {
   return useStore(saving, (state) => state.now);
 }
 
+/**
+ * Reads what became of the recording made last.
+ * @returns one sentence; empty before the first and while one is made
+ */
+export function useSavingOutcome(): string {
+  return useStore(saving, (state) => state.outcome);
+}
+
+/** Forgets what became of the last recording. */
+export function forgetOutcome(): void {
+  saving.setState({ outcome: "" });
+}
+
 let stopSaving: AbortController | null = null;
 
 /** Saves the sound of the voicing in view, the way it was heard last. */
 export function saveView(): void {
   const heard = inView();
   if (heard === null) return;
-  const hearing = hearingNow();
   const { inquiry } = session();
-  const name = soundFileName([inquiry.chordText, inquiry.melodyText], hearing.way);
-  void save({ turns: [{ name: thisOne, ...heard }], hearing }, name);
+  void saveSound([{ name: thisOne, ...heard }], [inquiry.chordText, inquiry.melodyText]);
 }
 
-/** Saves the sound of all kept voicings, one after the other. */
-export function saveKept(): void {
-  const { kept } = session();
+/**
+ * Saves the sound of voicings, one after the other, the way they are heard.
+ * @param turns - in order
+ * @param words - what the file's name says of them
+ * @returns when it is saved, or given up, or failed
+ */
+export async function saveSound(
+  turns: readonly HeardTurn[],
+  words: readonly string[],
+): Promise<void> {
   const hearing = hearingNow();
-  const letters = kept.map(({ letter }) => letter);
-  const named = letters.length > 6 ? [letters[0] ?? "", "to", letters.at(-1) ?? ""] : letters;
-  void save({ turns: turnsOf(kept), hearing }, soundFileName(["kept", ...named], hearing.way));
+  const name = fileName([...words, hearing.way], "wav");
+  cancelSaving();
+  const mine = new AbortController();
+  stopSaving = mine;
+  saving.setState({ now: { fileName: name, share: 0 }, outcome: "" });
+  const outcome = await record({ turns, hearing }, name, mine.signal);
+  if (stopSaving !== mine) return;
+  stopSaving = null;
+  saving.setState({ now: null, outcome });
+  announce(outcome);
 }
 
 /** Gives up the recording that is being made; nothing is saved. */
@@ -51,42 +86,58 @@ export function cancelSaving(): void {
   stopSaving?.abort();
 }
 
-/**
- * A file's name that tells what is in it and is safe on every system.
- * @param words - what it holds, as typed by the user
- * @param way - way of hearing
- * @returns such as "hornweave-F13-D5-sustained.wav"
- */
-export function soundFileName(words: readonly string[], way: Way): string {
-  return fileNameOf([...words, way], "wav");
+/** Asks where, renders, hands the file over; says what became of it. */
+async function record(piece: Piece, name: string, signal: AbortSignal): Promise<string> {
+  const target = await openWavTarget(name);
+  if (target === null || signal.aborted) return nothingSaved;
+  try {
+    const failure = await fill(target, piece, name, signal);
+    if (failure === null) {
+      await target.finish();
+      return `Saved as ${name}.`;
+    }
+    await target.giveUp();
+    return failure;
+  } catch (reason) {
+    await target.giveUp().catch(() => undefined);
+    return faultWords(reason);
+  }
 }
 
-async function save(piece: Piece, fileName: string): Promise<void> {
-  cancelSaving();
-  const mine = new AbortController();
-  stopSaving = mine;
-  saving.setState({ now: { fileName, share: 0 } });
-  const outcome = await record(piece, fileName, mine.signal);
-  if (stopSaving !== mine) return;
-  stopSaving = null;
-  saving.setState({ now: null });
-  announce(outcome);
-}
-
-/** Renders and hands the file over; says what became of it. */
-async function record(piece: Piece, fileName: string, signal: AbortSignal): Promise<string> {
+/** Renders into the target; says why that did not come to an end, or null when it did. */
+async function fill(
+  target: WavTarget,
+  piece: Piece,
+  name: string,
+  signal: AbortSignal,
+): Promise<string | null> {
   const { plan } = await scored(piece, sound.getState().isMatched);
   if (plan.events.length === 0) return "None of the players chosen to be heard sounds here.";
-  const [player, { encodeWav }] = await Promise.all([playback(), import("../../files/index.ts")]);
-  const rendered = await player.render(plan, {
+  const [player, { renderWav }] = await Promise.all([playback(), import("../../files/index.ts")]);
+  let fault: unknown;
+  const written = await renderWav([{ plan, gain: 0 as Db }], {
+    render: (...asked) => player.renderInto(...asked),
+    sampleRate,
     signal,
+    sink: async (bytes) => {
+      try {
+        await target.write(bytes);
+      } catch (reason) {
+        fault = reason;
+        throw reason;
+      }
+    },
     onProgress: (share) => {
-      if (!signal.aborted) saving.setState({ now: { fileName, share } });
+      if (!signal.aborted) saving.setState({ now: { fileName: name, share } });
     },
   });
-  if (!rendered.ok) return rendered.problem.message;
-  if (signal.aborted || !rendered.value.isWhole) return "Nothing was saved.";
-  const { left, right, sampleRate } = rendered.value;
-  handOver(encodeWav([left, right], { sampleRate }), fileName, "audio/wav");
-  return `Saved as ${fileName}.`;
+  if (fault !== undefined) return faultWords(fault);
+  if (!written.ok) return written.problem.message;
+  return written.value ? null : nothingSaved;
+}
+
+function faultWords(reason: unknown): string {
+  if (reason instanceof DOMException && reason.name === "QuotaExceededError")
+    return "There is no room left for the file: free some, or save to another place.";
+  return "The file could not be written: save it to another place.";
 }

@@ -1,7 +1,7 @@
-import { memo, useRef, useState, type KeyboardEvent } from "react";
+import { memo, useEffect, useRef, useState, type KeyboardEvent } from "react";
 import { headphoneCaution } from "../actions/caution.ts";
 import { hearInTurn, hearView, matchLevels, stopSound } from "../actions/hear.ts";
-import { useSaving } from "../actions/save-sound.ts";
+import { forgetOutcome, useSaving, useSavingOutcome } from "../actions/save-sound.ts";
 import { useSound, type Way } from "../actions/sound-state.ts";
 import { Choice, stepOfKey } from "../parts/choice.tsx";
 import { WarnSign } from "../parts/warn-sign.tsx";
@@ -149,8 +149,14 @@ function HearLine() {
   const isCautioned = useSound((state) => state.isCautioned);
   const compared = usePage((state) => state.history.present.compared);
   const saving = useSaving();
+  const outcome = useSavingOutcome();
+  const isSounding = phase !== "silent";
+  useEffect(() => {
+    if (isSounding) forgetOutcome();
+  }, [isSounding]);
   if (phase !== "silent") return <SoundingLine turn={turn} isCautioned={isCautioned} />;
   if (saving !== null) return <SavingLine saving={saving} />;
+  if (outcome !== "") return <p className="quiet">{outcome}</p>;
   return (
     <div className="row">
       {compared.length > 0 && (

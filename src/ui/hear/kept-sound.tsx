@@ -1,9 +1,8 @@
 import { hearAllKept } from "../actions/hear.ts";
-import { saveKept } from "../actions/save-sound.ts";
 import { CompareDoor } from "../kept/compare/compare-door.tsx";
 import { usePage } from "../store.ts";
 
-/** All kept voicings one after the other: to hear, and as a file. */
+/** All kept voicings one after the other: to hear; the chosen ones to compare. */
 export function KeptSound() {
   const count = usePage((state) => state.history.present.kept.length);
   const chosen = usePage((state) => state.history.present.compared.length);
@@ -12,9 +11,6 @@ export function KeptSound() {
     <div className="row kept-sound">
       <button type="button" className="link link-sound" onClick={() => void hearAllKept()}>
         {count === 1 ? "Hear it" : `Hear all ${count} in turn`}
-      </button>
-      <button type="button" className="link" onClick={saveKept}>
-        Save the sound
       </button>
       <CompareDoor chosen={chosen} />
     </div>

@@ -1,9 +1,8 @@
 import { useMemo } from "react";
-import { textOf } from "../../explore/index.ts";
-import { announce } from "../actions/announce.ts";
 import { keepThis } from "../actions/keep.ts";
+import { ExportsDoor } from "../exports/exports-door.tsx";
 import { KeptSound } from "../hear/kept-sound.tsx";
-import { page, usePage } from "../store.ts";
+import { usePage } from "../store.ts";
 import { listed } from "../words/counts.ts";
 import { differenceWords } from "./difference.ts";
 import { KeptOne } from "./kept-one.tsx";
@@ -21,9 +20,7 @@ export function Kept() {
       <div className="row">
         <h2 id="kept-title">Kept</h2>
         <p className="quiet">{chosenText(compared)}</p>
-        <button type="button" className="link push" disabled={!hasView} onClick={copyThis}>
-          Copy as text
-        </button>
+        <ExportsDoor isDisabled={!hasView && kept.length === 0} />
         <button type="button" className="link" disabled={!hasView} onClick={keepThis}>
           Keep this one
         </button>
@@ -95,15 +92,5 @@ function Difference({ reported, compared }: Shown) {
       </b>{" "}
       {differenceWords(last.report, first.report)}
     </p>
-  );
-}
-
-/** Puts the voicing in view on the clipboard as plain text. */
-function copyThis(): void {
-  const { view, answer } = page.getState();
-  if (view === null || answer === null) return;
-  navigator.clipboard.writeText(textOf(view.report, answer.asked.question)).then(
-    () => announce("Copied as text."),
-    () => announce("The browser refused the clipboard."),
   );
 }

@@ -18,6 +18,8 @@ export function Choice<T extends string>(props: {
 }) {
   const { label, options, value, onChange, className = "choice" } = props;
   const group = useRef<HTMLDivElement>(null);
+  const isKnown = options.some((option) => option.value === value);
+  const stop = isKnown ? value : options[0]?.value;
   const keyed = (event: KeyboardEvent) => {
     const by = stepOfKey(event.key);
     if (by === 0) return;
@@ -37,7 +39,7 @@ export function Choice<T extends string>(props: {
           type="button"
           role="radio"
           aria-checked={option.value === value}
-          tabIndex={option.value === value ? 0 : -1}
+          tabIndex={option.value === stop ? 0 : -1}
           title={option.meaning}
           onClick={() => onChange(option.value)}
         >
