@@ -53,6 +53,22 @@ export const notesOption: Option = {
   words: "player=sounding pitch for each, such as tpt1=D5,alto1=B4",
 };
 
+/** Which line-up. */
+export const bandOption: Option = {
+  name: "band",
+  kind: "text",
+  choices: lineUps.map(({ id }) => id),
+  words: "line-up; big-band unless given",
+};
+
+/** Which tones may sound. */
+export const colourOption: Option = {
+  name: "colour",
+  kind: "text",
+  choices: colours,
+  words: "which tones may sound; tensions unless given",
+};
+
 /** Everything that makes a question. */
 export const questionOptions: readonly Option[] = [
   chordOption,
@@ -62,21 +78,11 @@ export const questionOptions: readonly Option[] = [
     isRequired: true,
     words: "melody note, sounding, with its octave (C4 is middle C), such as D5",
   },
-  {
-    name: "band",
-    kind: "text",
-    choices: lineUps.map(({ id }) => id),
-    words: "line-up; big-band unless given",
-  },
+  bandOption,
   levelOption,
   dynamicOption,
   bassOption,
-  {
-    name: "colour",
-    kind: "text",
-    choices: colours,
-    words: "which tones may sound; tensions unless given",
-  },
+  colourOption,
   { name: "tick", kind: "list", words: "degrees to add to those, such as 9,13" },
   { name: "untick", kind: "list", words: "degrees to leave out" },
   { name: "require", kind: "list", words: "degrees that must sound" },
@@ -97,6 +103,19 @@ export const sectionsOption: Option = {
   choices: sectionOrder.filter((section) => section !== "rhythm"),
   words: "exactly these sections sound, each with a player: trumpets,saxes; any unless given",
 };
+
+/** Voicings: given note by note, or the best one under a melody note. */
+export const voicingOptions: readonly Option[] = [
+  ...questionOptions.map((option) =>
+    option.name === "melody" ? { ...option, isRequired: false } : option,
+  ),
+  layerOption,
+  sectionsOption,
+  {
+    ...notesOption,
+    words: `${notesOption.words}; several in turn with "; " between; without it the best voicing under --melody`,
+  },
+];
 
 /**
  * The search asked for: layer and sections.

@@ -1,6 +1,8 @@
 import { atlasCommand } from "./atlas-command.ts";
 import { chordCommand } from "./chord-command.ts";
+import { exportCommand } from "./export-command.ts";
 import { measureCommand } from "./measure-command.ts";
+import { phraseCommand } from "./phrase-command.ts";
 import { renderCommand } from "./render-command.ts";
 import type { Command } from "./option-types.ts";
 import { voicingsCommand } from "./voicings-command.ts";
@@ -12,4 +14,6 @@ export const commands: readonly Command[] = [
   atlasCommand,
   measureCommand,
   renderCommand,
+  exportCommand,
+  phraseCommand,
 ];

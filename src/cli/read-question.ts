@@ -66,7 +66,12 @@ export function readQuestion(request: Request): Result<Asked> {
   return ok({ question, data });
 }
 
-function readLineUp(request: Request): Result<LineUp> {
+/**
+ * The line-up asked for, everybody at the level asked for.
+ * @param request - what was asked, checked for form
+ * @returns the line-up, or the problem
+ */
+export function readLineUp(request: Request): Result<LineUp> {
   const found = lineUpById(String(request["band"] ?? "big-band"));
   if (!found.ok || request["level"] === undefined) return found;
   const players: Player[] = [];

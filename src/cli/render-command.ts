@@ -1,13 +1,11 @@
-import { writeFileSync } from "node:fs";
 import { fail, ok, quantity, type Result } from "../base/index.ts";
 import type { Manner } from "../audio/index.ts";
-import { voicingOf, type Voicing } from "../voicing/index.ts";
-import { layerOption, notesOption, questionOptions, searchIn, sectionsOption } from "./ask.ts";
-import { chosenCells } from "./chosen-cells.ts";
+import type { Voicing } from "../voicing/index.ts";
+import { voicingOptions } from "./ask.ts";
+import { writeFile } from "./files.ts";
 import type { Answer, Command, Request } from "./option-types.ts";
-import { readOwnVoicing, type Answered } from "./own-voicing.ts";
 import { noteData } from "./placed-notes.ts";
-import { readQuestion } from "./read-question.ts";
+import { readVoicings } from "./read-voicings.ts";
 import { renderVoicings, type Hearing } from "./render-voicing.ts";
 
 /** Manners by the words of the command line. */
@@ -28,15 +26,7 @@ export const renderCommand: Command = {
   name: "render",
   summary: "Sounds a voicing, yours or the best one, into a WAV file",
   options: [
-    ...questionOptions.map((option) =>
-      option.name === "melody" ? { ...option, isRequired: false } : option,
-    ),
-    layerOption,
-    sectionsOption,
-    {
-      ...notesOption,
-      words: `${notesOption.words}; several in turn with "; " between; without it the best voicing under --melody`,
-    },
+    ...voicingOptions,
     { name: "out", kind: "text", isRequired: true, words: "file to write, ending in .wav" },
     {
       name: "manner",
@@ -82,7 +72,7 @@ function run(request: Request): Answer {
   if (!hearing.ok) return hearing;
   const recording = renderVoicings(voicings, { ...hearing.value, chord, dynamic });
   const { bytes, ...measures } = recording;
-  const written = write(out, bytes);
+  const written = writeFile(out, bytes);
   if (!written.ok) return written;
   const notes = voicings.map((voicing) => noteData(voicing, chord));
   const data = {
@@ -91,40 +81,6 @@ function run(request: Request): Answer {
     ...(notes.length === 1 ? { notes: notes[0] } : { turns: notes }),
   };
   return { ok: true, data, text: () => lineOf(out, measures) };
-}
-
-/** The voicings to sound, in turn; all are answers to one chord. */
-function readVoicings(request: Request): Result<readonly Answered[]> {
-  const given = request["notes"] as readonly string[] | undefined;
-  if (given === undefined) {
-    const best = readBest(request);
-    return best.ok ? ok([best.value]) : best;
-  }
-  const answered: Answered[] = [];
-  for (const turn of given.join(",").split(";")) {
-    const notes = turn
-      .split(",")
-      .map((note) => note.trim())
-      .filter((note) => note !== "");
-    const own = readOwnVoicing({ ...request, notes });
-    if (!own.ok) return own;
-    answered.push(own.value);
-  }
-  return ok(answered);
-}
-
-function readBest(request: Request): Result<Answered> {
-  if (request["melody"] === undefined)
-    return fail("option-missing", "render needs --melody for the best voicing, or --notes.");
-  const asked = readQuestion(request);
-  if (!asked.ok) return asked;
-  const { question } = asked.value;
-  const cells = chosenCells(question, { ...searchIn(request), limit: 1 });
-  if (!cells.ok) return cells;
-  const [best] = cells.value;
-  if (best === undefined)
-    return fail("voicing-impossible", "No voicing is possible under these rules.");
-  return ok({ question, voicing: voicingOf(question, best) });
 }
 
 function readHearing(
@@ -152,16 +108,6 @@ function readHearing(
     ...(request["only"] === true && front.length > 0 ? { othersDb: "silent" as const } : {}),
     isMatched: request["matched"] === true,
   });
-}
-
-function write(out: string, bytes: Uint8Array): Result<void> {
-  try {
-    writeFileSync(out, bytes);
-    return ok(undefined);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error);
-    return fail("file-not-written", `${out} could not be written (${reason}).`);
-  }
 }
 
 interface Measures {

@@ -1,6 +1,7 @@
 import { reportOn, whyEmpty, type VoicingReport } from "../explore/index.ts";
 import { displayDegree, pitchName } from "../theory/index.ts";
 import {
+  reasonsFor,
   ruleTable,
   techniqueTexts,
   voicingOf,
@@ -93,7 +94,9 @@ function voicingText(report: VoicingReport, { chord }: Question): string {
     const name = pitchName(midi, chord, { signs: "unicode" });
     return [`  ${name}`, displayDegree(here[0]?.degree ?? ""), players];
   });
-  const terms = cost.terms.map(({ value, text }) => `${value > 0 ? "+" : ""}${value} ${text}`);
+  const terms = reasonsFor(cost, null).map(
+    ({ value, text }) => `${value > 0 ? "+" : ""}${value} ${text}`,
+  );
   return [
     `span ${cell.span}, ${cell.notes} notes, ${cell.players} players`,
     `${names === "" ? "" : `: ${names}`}\n`,

@@ -18,6 +18,7 @@ export { writeMusicXml, type MusicXmlOptions } from "./musicxml/write-musicxml.t
 export type { ScorePitch } from "./musicxml/staff-reading.ts";
 export { readMusicXml, type ScoreReading } from "./musicxml/read-musicxml.ts";
 export { readScoreFile } from "./musicxml/read-score-file.ts";
+export { readMelodyFile } from "./read-melody-file.ts";
 export { readAbc } from "./abc/read-abc.ts";
 export { writeAbc } from "./abc/write-abc.ts";
 export { writeMidi } from "./midi/write-midi.ts";

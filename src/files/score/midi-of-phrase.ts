@@ -29,9 +29,14 @@ export interface PhraseMidiOptions {
    * `written`: even eighths at full length, for a program that swings by itself.
    */
   readonly timing?: "played" | "written";
-  /** A track each for piano, bass and drums; left out unless given. */
-  readonly withRhythm?: boolean;
+  /** Who of the rhythm section has a track after the horns; nobody unless given. */
+  readonly rhythm?: readonly RhythmPart[];
 }
+
+/** Order of the tracks. */
+const rhythmOrder = ["piano", "bass", "drums"] as const;
+
+const idsOf = ({ players }: Phrase): readonly string[] => players.map(({ id }) => id);
 
 /** Times in ticks for each way of timing. */
 interface Ticks {
@@ -55,8 +60,15 @@ export function midiOfPhrase(
   performance: PhrasePerformance,
   options: PhraseMidiOptions = {},
 ): Uint8Array {
-  const { timing = "played", withRhythm = false, playerIds } = options;
-  const score = scoreOfPhrase(phrase, performance, options);
+  const { timing = "played", playerIds } = options;
+  const rhythm = rhythmOrder.filter((part) => options.rhythm?.includes(part) ?? false);
+  const pitched = rhythm.flatMap((part) =>
+    part === "drums" ? [] : [{ part, player: rhythmPlayer(part, idsOf(phrase)) }],
+  );
+  const score = scoreOfPhrase(phrase, performance, {
+    ...options,
+    rhythm: pitched.map(({ part }) => part),
+  });
   const scale = ticksOfDivision(score.division);
   const perQuarter = score.division * scale;
   const ticks: Ticks = {
@@ -66,11 +78,6 @@ export function midiOfPhrase(
   };
   const wanted = performance.parts.filter(({ player }) => playerIds?.includes(player.id) ?? true);
   const horns = inScoreOrder(wanted, ({ player }) => player.section);
-  const rhythm: readonly RhythmPart[] = withRhythm ? ["piano", "bass", "drums"] : [];
-  const names = phrase.players.map(({ id }) => id);
-  const pitched = rhythm.flatMap((part) =>
-    part === "drums" ? [] : [{ part, player: rhythmPlayer(part, names) }],
-  );
   const channels = midiChannels([
     ...horns.map(({ player }) => programOf(player)),
     ...pitched.map(({ player }) => programOf(player)),
@@ -89,7 +96,7 @@ export function midiOfPhrase(
     const notes = rhythmNotes(part, performance, timing, ticks);
     tracks.push({ name: player.name, channel, program: programOf(player), notes });
   });
-  if (withRhythm)
+  if (rhythm.includes("drums"))
     tracks.push({
       name: "Drums",
       channel: PERCUSSION_CHANNEL,

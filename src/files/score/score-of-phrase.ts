@@ -28,9 +28,12 @@ export interface PhraseScoreOptions {
   readonly title?: string;
   /** Only these players; all unless given. */
   readonly playerIds?: readonly string[];
-  /** Bass and piano below the horns, as they accompany; left out unless given. */
-  readonly withRhythm?: boolean;
+  /** Who of the rhythm section has a staff below the horns; nobody unless given. */
+  readonly rhythm?: readonly Exclude<RhythmPart, "drums">[];
 }
+
+/** Top to bottom in a score. */
+const rhythmOrder = ["piano", "bass"] as const;
 
 /**
  * Who accompanies, as players with a staff of their own.
@@ -60,11 +63,11 @@ export function scoreOfPhrase(
   options: PhraseScoreOptions = {},
 ): ScoreModel {
   const { melody, changes } = phrase;
-  const { title = melody.title, playerIds, withRhythm = false } = options;
+  const { title = melody.title, playerIds, rhythm = [] } = options;
   const wanted = performance.parts.filter(({ player }) => playerIds?.includes(player.id) ?? true);
   const horns = inScoreOrder(wanted, ({ player }) => player.section);
-  const rhythm = withRhythm ? rhythmParts(phrase, performance) : [];
-  if (horns.length + rhythm.length === 0)
+  const below = rhythmOrder.filter((part) => rhythm.includes(part));
+  if (horns.length + below.length === 0)
     throw new RangeError("a score needs at least one player, got none");
   const swing = swingOf(performance.feel.ride);
   return {
@@ -73,7 +76,10 @@ export function scoreOfPhrase(
     ...(swing === undefined ? {} : { swing }),
     harmonies: changes.map(({ onset, chord }) => ({ onset, symbol: chord.symbol })),
     repeats: [],
-    parts: [...horns.map((part) => hornPart(part, phrase)), ...rhythm],
+    parts: [
+      ...horns.map((part) => hornPart(part, phrase)),
+      ...below.map((part) => rhythmPart(part, phrase, performance)),
+    ],
   };
 }
 
@@ -104,25 +110,27 @@ function dynamicsOf(
   });
 }
 
-/** Bass and piano, silent where there is no chord. */
-function rhythmParts(phrase: Phrase, { rhythm }: PhrasePerformance): readonly ScorePart[] {
-  const taken = phrase.players.map(({ id }) => id);
-  return (["piano", "bass"] as const).map((part) => {
-    const own = rhythm.filter((note) => note.part === part);
-    const notes = own.flatMap(({ sound, onset, duration }): ScoreNote[] => {
-      const chord = holdingAt(phrase.changes, onset)?.chord;
-      if (sound.kind !== "pitched" || chord === undefined) return [];
-      const next = own.find((note) => note.onset > onset)?.onset ?? Infinity;
-      return [
-        {
-          onset,
-          duration: Math.min(duration, next - onset) as Divisions,
-          pitch: spellPitch(sound.sounding, chord),
-        },
-      ];
-    });
-    return scorePart(rhythmPlayer(part, taken), notes);
+/** What bass or piano plays; silent where there is no chord. */
+function rhythmPart(
+  part: Exclude<RhythmPart, "drums">,
+  phrase: Phrase,
+  { rhythm }: PhrasePerformance,
+): ScorePart {
+  const own = rhythm.filter((note) => note.part === part);
+  const notes = own.flatMap(({ sound, onset, duration }): ScoreNote[] => {
+    const chord = holdingAt(phrase.changes, onset)?.chord;
+    if (sound.kind !== "pitched" || chord === undefined) return [];
+    const next = own.find((note) => note.onset > onset)?.onset ?? Infinity;
+    return [
+      {
+        onset,
+        duration: Math.min(duration, next - onset) as Divisions,
+        pitch: spellPitch(sound.sounding, chord),
+      },
+    ];
   });
+  const taken = phrase.players.map(({ id }) => id);
+  return scorePart(rhythmPlayer(part, taken), notes);
 }
 
 /** The ride's ratio in whole numbers; undefined where eighths are as good as even. */

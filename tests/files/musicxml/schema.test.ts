@@ -26,7 +26,7 @@ describe.skipIf(!hasData("xsd/musicxml.xsd"))("the W3C MusicXML 4.0 schema", () 
 
   it("finds nothing wrong with voiced phrases, of our own and at random", () => {
     const check = ({ phrase, performance }: Voiced): void => {
-      const whole = { withRhythm: true, chordsOver: "every-part" } as const;
+      const whole = { rhythm: ["piano", "bass"], chordsOver: "every-part" } as const;
       expect(schemaFault(musicXmlOfPhrase(phrase, performance, whole))).toBeNull();
       const concert = { pitch: "concert" } as const;
       expect(schemaFault(musicXmlOfPhrase(phrase, performance, concert))).toBeNull();

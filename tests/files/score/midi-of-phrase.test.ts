@@ -75,8 +75,8 @@ const ticksOf = (bytes: Uint8Array): number => midiFile.parseMidi(bytes).header.
 
 /** All three read one thing; it is what was placed, in quarters. */
 function expectAllHear(one: Voiced): void {
-  const written = midi(one, { timing: "written", withRhythm: true });
-  const played = midi(one, { withRhythm: true });
+  const written = midi(one, { timing: "written", rhythm: ["piano", "bass", "drums"] });
+  const played = midi(one, { rhythm: ["piano", "bass", "drums"] });
   for (const bytes of [written, played]) {
     const heard = byMidiFile(bytes);
     expect(byTone(bytes)).toEqual(heard);
@@ -133,13 +133,17 @@ describe("a MIDI file of a phrase", () => {
     const players = names(midi(shout));
     expect(players).toHaveLength(13);
     expect(players[0]).toBe("Alto 1");
-    expect(names(midi(shout, { withRhythm: true })).slice(13)).toEqual(["Piano", "Bass", "Drums"]);
+    expect(names(midi(shout, { rhythm: ["piano", "bass", "drums"] })).slice(13)).toEqual([
+      "Piano",
+      "Bass",
+      "Drums",
+    ]);
     expect(names(midi(shout, { playerIds: ["tpt1", "bari"] }))).toHaveLength(2);
   });
 
   // General MIDI Level 1: channel 10 is percussion; key 51 ride cymbal 1, key 44 pedal hi-hat.
   it("puts the drums on the channel and keys of percussion, and nobody else there", () => {
-    const read = readMidi(midi(shout, { withRhythm: true }));
+    const read = readMidi(midi(shout, { rhythm: ["piano", "bass", "drums"] }));
     if (!read.ok) throw new Error(read.problem.message);
     for (const { name, notes } of read.value.tracks)
       for (const { channel, key } of notes) {
@@ -152,7 +156,7 @@ describe("a MIDI file of a phrase", () => {
 
   it("swings as the tempo lets it when played, and is even as written", () => {
     const ride = (options: PhraseMidiOptions): number => {
-      const bytes = midi(shout, { withRhythm: true, ...options });
+      const bytes = midi(shout, { rhythm: ["piano", "bass", "drums"], ...options });
       const quarter = ticksOf(bytes);
       const strokes = byOurs(bytes).filter(([name, , , key]) => name === "Drums" && key === 51);
       const parts = strokes.map(([, onset]) => (onset % quarter) / quarter);

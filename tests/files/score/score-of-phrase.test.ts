@@ -113,7 +113,7 @@ describe("what is written by choice", () => {
   });
 
   it("has piano and bass below the horns where asked, heard as they accompany", () => {
-    const score = scoreOfPhrase(phrase, performance, { withRhythm: true });
+    const score = scoreOfPhrase(phrase, performance, { rhythm: ["piano", "bass"] });
     expect(score.parts.slice(-2).map(({ id }) => id)).toEqual(["piano", "bass"]);
     const pitched = performance.rhythm.filter(({ sound }) => sound.kind === "pitched");
     const written = score.parts.slice(-2).flatMap(({ notes }) => notes);
