@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
@@ -21,9 +21,16 @@ const wordsOf = (line: string) =>
 const folder = mkdtempSync(join(tmpdir(), "documents-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** Files go to a folder that is thrown away. */
+/** Files go to a folder that is thrown away; the melody that the README shows lies there. */
 const elsewhere = (words: readonly string[]) =>
-  words.map((word, at) => (words[at - 1] === "--out" ? join(folder, word) : word));
+  words.map((word, at) => {
+    if (word === "melody.abc") return join(folder, word);
+    const files = word.split(",").map((file) => join(folder, file));
+    return words[at - 1] === "--out" ? files.join(",") : word;
+  });
+
+const readme = readFileSync(resolve(import.meta.dirname, "../..", "README.md"), "utf8");
+writeFileSync(join(folder, "melody.abc"), /```abc\n([^`]*)```/.exec(readme)?.[1] ?? "");
 
 describe("commands in the documents", () => {
   it("are there", () => expect(commands.length).toBeGreaterThan(3));
