@@ -66,7 +66,9 @@ export default defineConfig({
   plugins: [react()],
   assetsInclude: ["**/*.otf"],
   // Named, so that a browser test never starts over because one more library was met.
-  optimizeDeps: { include: ["vexflow/core", "tone"] },
+  optimizeDeps: {
+    include: ["vexflow/core", "tone", "fast-check", "fflate", "idb-keyval", "zod/mini"],
+  },
   worker: { format: "es" },
   build: {
     outDir: "../../dist",

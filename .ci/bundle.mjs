@@ -13,7 +13,11 @@ const nodeFolders =
 /** Programs written in TypeScript that Node runs: bundled once, then started from the bundle. */
 const programs = {
   cli: { entry: "src/cli/main.ts", sources: nodeFolders },
-  bench: { entry: "tests/bench/run.ts", sources: ["src", "tests/bench"], atTop: true },
+  bench: {
+    entry: "tests/bench/run.ts",
+    sources: ["src", "tests/bench", "tests/voicing/support"],
+    atTop: true,
+  },
   samples: { entry: "src/cli/samples.ts", sources: nodeFolders, atTop: true },
 };
 

@@ -54,7 +54,6 @@ export const libraryOwner = Object.freeze({
   abcjs: "files",
   fflate: "files",
   "idb-keyval": "files",
-  "midi-file": "files",
   zod: "files",
 });
 

@@ -1,11 +1,8 @@
 import { createStore, useStore } from "zustand";
-import { melodyOfScore, readAbc, readScoreFile } from "../../files/index.ts";
+import { readMelodyFile } from "../../files/index.ts";
 import type { Melody } from "../../theory/index.ts";
 import { announce } from "../actions/announce.ts";
 import { beginMelody } from "./new-phrase.ts";
-
-/** Largest text that is opened as ABC, bytes. */
-const mostTextBytes = 200_000;
 
 /** What became of the last file. */
 export interface FileNews {
@@ -53,25 +50,14 @@ export async function openMelodyFile(file: File): Promise<void> {
   );
 }
 
+/** Largest file that is looked into, bytes. */
+const mostBytes = 32_000_000;
+
 async function readFile(file: File): Promise<Opened> {
-  const name = file.name.toLowerCase();
-  if (/\.(abc|txt)$/.test(name)) return readAbcFile(file);
-  if (/\.(musicxml|xml|mxl)$/.test(name)) return readScore(file);
-  return refused("Files with a melody end in .abc, .txt, .musicxml, .xml or .mxl.");
-}
-
-async function readAbcFile(file: File): Promise<Opened> {
-  if (file.size > mostTextBytes) return refused("The text is too long for a melody.");
-  const read = await readAbc(await file.text());
+  if (file.size > mostBytes)
+    return refused("The file is larger than 32 MB, too large for a melody.");
+  const read = await readMelodyFile(new Uint8Array(await file.arrayBuffer()));
   if (!read.ok) return refused(...read.problems.map(({ message }) => message));
-  return { ...read.value, problems: [] };
-}
-
-async function readScore(file: File): Promise<Opened> {
-  const score = readScoreFile(new Uint8Array(await file.arrayBuffer()));
-  if (!score.ok) return refused(score.problem.message);
-  const found = melodyOfScore(score.value.score);
-  if (!found.ok) return refused(...found.problems.map(({ message }) => message));
-  const remarks = [...new Set([...score.value.remarks, ...found.value.remarks])];
-  return { melody: found.value.melody, problems: [], remarks };
+  const { melody, remarks } = read.value;
+  return { melody, problems: [], remarks: [...new Set(remarks)] };
 }
