@@ -144,7 +144,7 @@ describe("files of the chosen voicings", () => {
     await dialog.getByRole("radio", { name: "Chosen: A" }).click();
     const download = page.waitForEvent("download");
     await dialog.getByRole("button", { name: "Save as MIDI" }).click();
-    expect((await download).suggestedFilename()).toBe("hornweave-A-Grosse-6-over-7-F13.mid");
+    expect((await download).suggestedFilename()).toBe("hornweave-A-Größe-6-over-7-F13.mid");
     await close();
   });
 });

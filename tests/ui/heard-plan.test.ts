@@ -3,7 +3,7 @@ import type { Db } from "../../src/base/index.ts";
 import { firstInquiry, readInquiry } from "../../src/explore/index.ts";
 import { inTurn, planOf, type Hearing } from "../../src/ui/actions/heard-plan.ts";
 import { everybody } from "../../src/ui/actions/sound-state.ts";
-import { fileName } from "../../src/ui/actions/file-name.ts";
+import { fileNameOf } from "../../src/ui/actions/hand-over.ts";
 import { voicingOf } from "../../src/ui/state/view-of.ts";
 
 const reading = readInquiry(firstInquiry());
@@ -65,6 +65,6 @@ describe("the name of a sound file", () => {
     [["Bb7#9/D", "F#5"], "hornweave-Bb7-sharp-9-over-D-F-sharp-5-hit.wav"],
     [["C7(b9,13)", "../x"], "hornweave-C7-b9-13-over-x-hit.wav"],
   ])("made of %j is safe on every system", (words, name) => {
-    expect(fileName([...words, "hit"], "wav")).toBe(name);
+    expect(fileNameOf([...words, "hit"], "wav")).toBe(name);
   });
 });

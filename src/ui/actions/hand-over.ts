@@ -19,12 +19,19 @@ export function fileNameOf(words: readonly string[], ending: string): string {
 
 /**
  * Gives the user a file to keep: the browser downloads it.
- * @param content - text or bytes
+ * @param content - text, bytes, or a blob that knows its type
  * @param fileName - its name
  * @param type - media type, such as "audio/wav"
  */
-export function handOver(content: string | Uint8Array, fileName: string, type: string): void {
-  const blob = new Blob([content as string | Uint8Array<ArrayBuffer>], { type });
+export function handOver(
+  content: string | Uint8Array | Blob,
+  fileName: string,
+  type: string,
+): void {
+  const blob =
+    content instanceof Blob
+      ? content
+      : new Blob([content as string | Uint8Array<ArrayBuffer>], { type });
   const address = URL.createObjectURL(blob);
   const link = document.createElement("a");
   link.href = address;

@@ -2,7 +2,7 @@ import { createStore, useStore } from "zustand";
 import type { Db, Hertz } from "../../base/index.ts";
 import { session } from "../store.ts";
 import { announce } from "./announce.ts";
-import { fileName } from "./file-name.ts";
+import { fileNameOf } from "./hand-over.ts";
 import { hearingNow, inView, type HeardTurn } from "./hear.ts";
 import { playback } from "./sound-door.ts";
 import { scored, thisOne, type Piece } from "./sound-piece.ts";
@@ -69,7 +69,7 @@ export async function saveSound(
   words: readonly string[],
 ): Promise<void> {
   const hearing = hearingNow();
-  const name = fileName([...words, hearing.way], "wav");
+  const name = fileNameOf([...words, hearing.way], "wav");
   cancelSaving();
   const mine = new AbortController();
   stopSaving = mine;

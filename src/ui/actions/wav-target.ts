@@ -1,5 +1,5 @@
 import type { ByteSink } from "../../files/index.ts";
-import { handOver } from "./file-name.ts";
+import { handOver } from "./hand-over.ts";
 
 /** Where the bytes of a recording go while they are made. */
 export interface WavTarget {
@@ -54,7 +54,7 @@ function gathered(name: string): WavTarget {
   return {
     write: (bytes) => void pieces.push(bytes as Uint8Array<ArrayBuffer>),
     finish: () => {
-      handOver(new Blob(pieces, { type: "audio/wav" }), name);
+      handOver(new Blob(pieces, { type: "audio/wav" }), name, "audio/wav");
       return Promise.resolve();
     },
     giveUp: () => Promise.resolve(),

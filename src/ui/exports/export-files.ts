@@ -1,7 +1,7 @@
 import { reportOn, textOf } from "../../explore/index.ts";
 import type { ScoredVoicing } from "../../files/index.ts";
 import { layoutVoicing } from "../../notation/index.ts";
-import { fileName, handOver } from "../actions/file-name.ts";
+import { fileNameOf, handOver } from "../actions/hand-over.ts";
 import { thisOne } from "../actions/sound-piece.ts";
 import { nameWords, type ExportItem } from "./export-items.ts";
 
@@ -25,9 +25,10 @@ export async function saveFile(
 ): Promise<string> {
   if (items.every(({ voicing }) => voicing.placements.length === 0))
     return "Nobody sounds in this voicing, so there is nothing to save.";
-  const name = fileName(nameWords(items), kind);
+  const name = fileNameOf(nameWords(items), kind);
   try {
-    handOver(await contentOf(kind, items, pitch), name);
+    const content = await contentOf(kind, items, pitch);
+    handOver(content, name, content.type);
     return `Saved as ${name}.`;
   } catch {
     return kind === "svg" || kind === "png"
