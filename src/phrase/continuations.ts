@@ -187,14 +187,15 @@ export function continuations(phrase: Phrase): readonly Continuation[] {
   return oneEach(best);
 }
 
-/** Wishes that the same voicing answers best are one continuation with both names. */
+/** A wish that a voicing before it answers as well is left out, or said beside it when it is so. */
 function oneEach(found: readonly Continuation[]): readonly Continuation[] {
   const byPitches = new Map<string, Continuation>();
   for (const one of found) {
     const key = one.pitches.join();
     const before = byPitches.get(key);
-    const label = before && `${before.label}, ${one.label.toLowerCase()}`;
-    byPitches.set(key, before && label ? { ...before, label } : one);
+    if (before === undefined) byPitches.set(key, one);
+    else if (one.id === "same")
+      byPitches.set(key, { ...before, label: `${before.label}, ${one.label.toLowerCase()}` });
   }
   return [...byPitches.values()];
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { firstInquiry, readInquiry } from "../../src/explore/index.ts";
 import { measureDifference } from "../../src/ui/kept/compare/measure-difference.ts";
-import { moveWords, playerMoves } from "../../src/ui/kept/compare/player-moves.ts";
+import { moveWords, playerMoves } from "../../src/ui/parts/player-moves.ts";
 import { voicingOf } from "../../src/ui/state/view-of.ts";
 import { plainName } from "../../src/ui/words/pitch-names.ts";
 

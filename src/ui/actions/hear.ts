@@ -1,3 +1,4 @@
+import type { Seconds } from "../../base/index.ts";
 import { readInquiry } from "../../explore/index.ts";
 import type { Kept } from "../state/session.ts";
 import { voicingOf } from "../state/view-of.ts";
@@ -61,6 +62,15 @@ export function hearAllKept(): Promise<number> {
  */
 export function hearKept(kept: readonly Kept[]): Promise<number> {
   return startPiece({ turns: turnsOf(kept), hearing: hearingNow() });
+}
+
+/**
+ * Sounds voicings one into the other, everybody, without silence between.
+ * @param turns - in order, each with its length
+ */
+export function hearJoined(turns: readonly HeardTurn[]): Promise<number> {
+  const hearing: Hearing = { ...hearingNow(), way: "sustained", who: everybody };
+  return startPiece({ turns, hearing, gap: 0 as Seconds });
 }
 
 /** The way in which voicings are heard from now on. */

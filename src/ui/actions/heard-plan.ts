@@ -25,6 +25,8 @@ const matchSeconds = 3 as Seconds;
 export interface Heard {
   readonly voicing: Voicing;
   readonly question: Question;
+  /** How long it sounds; as long as its way of hearing asks unless given. */
+  readonly seconds?: Seconds;
 }
 
 /** How it is heard. */
@@ -50,7 +52,7 @@ export interface PlannedTurns {
  * @returns a plan; without events when none of the chosen players sounds
  */
 export function planOf(heard: Heard, hearing: Hearing): SoundPlan {
-  return planned(heard, hearing, lengths[hearing.way] as Seconds);
+  return planned(heard, hearing, heard.seconds ?? (lengths[hearing.way] as Seconds));
 }
 
 /**
@@ -92,16 +94,21 @@ function planned({ voicing, question }: Heard, hearing: Hearing, seconds: Second
  * Plans one after the other, with a gap that parts them.
  * @param plans - in order
  * @param gains - level change of each, dB
+ * @param gap - silence between them
  * @returns the whole as one plan, and when each begins
  */
-export function inTurn(plans: readonly SoundPlan[], gains: readonly Db[]): PlannedTurns {
+export function inTurn(
+  plans: readonly SoundPlan[],
+  gains: readonly Db[],
+  gap: Seconds = TURN_GAP_SECONDS,
+): PlannedTurns {
   const starts: Seconds[] = [];
   let start = 0;
   for (const { events } of plans) {
     starts.push(start as Seconds);
     start += Math.max(0, ...events.map(({ onset, duration }) => onset + duration));
-    start += TURN_GAP_SECONDS;
+    start += gap;
   }
   const turns = plans.map((plan, index) => ({ plan, gain: gains[index] ?? (0 as Db) }));
-  return { plan: plansInTurn(turns), starts };
+  return { plan: plansInTurn(turns, gap), starts };
 }

@@ -1,4 +1,4 @@
-import type { Db } from "../../base/index.ts";
+import type { Db, Seconds } from "../../base/index.ts";
 import { sendAlong, silenceMidi } from "../midi/midi-out.ts";
 import { announce } from "./announce.ts";
 import { headphoneCaution, rememberCaution } from "./caution.ts";
@@ -17,6 +17,8 @@ export interface HeardTurn extends Heard {
 export interface Piece {
   readonly turns: readonly HeardTurn[];
   readonly hearing: Hearing;
+  /** Silence between the turns; what parts them well unless given. */
+  readonly gap?: Seconds;
 }
 
 /** A piece as it sounds, with what level-matching does to each turn, or null as played. */
@@ -52,7 +54,7 @@ export async function scored(piece: Piece, isMatched: boolean): Promise<ScoredPi
     : null;
   const plans = some.map(({ plan }) => plan);
   const turns = some.map(({ turn }) => turn);
-  return { ...inTurn(plans, gains ?? []), gains, piece: { turns, hearing } };
+  return { ...inTurn(plans, gains ?? [], piece.gap), gains, piece: { ...piece, turns } };
 }
 
 /**

@@ -50,18 +50,20 @@ export function StillLadder(props: {
         </g>
       ))}
       {plan.tokens.map((token) => (
-        <Token
-          key={`${token.section} ${token.pitch}`}
-          token={token}
-          isFramed={token.players.some(({ id }) => framed.has(id))}
-        />
+        <LadderToken key={`${token.section} ${token.pitch}`} token={token} framed={framed} />
       ))}
     </svg>
   );
 }
 
-function Token({ token, isFramed }: { readonly token: StillToken; readonly isFramed: boolean }) {
+/** The players of a section on a note; framed when one of them is to be. */
+export function LadderToken(props: {
+  readonly token: StillToken;
+  readonly framed: ReadonlySet<string>;
+}) {
+  const { token, framed } = props;
   const { section, players, x, y, width, label } = token;
+  const isFramed = players.some(({ id }) => framed.has(id));
   const look = isFramed ? " still-framed" : "";
   return (
     <g

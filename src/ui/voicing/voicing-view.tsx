@@ -11,6 +11,7 @@ import { usePage } from "../store.ts";
 import { withSigns } from "../words/signs.ts";
 import { BrokenList } from "./broken-list.tsx";
 import { LadderRoom } from "./ladder-room.tsx";
+import { NextChordDoor } from "../next-chord/next-chord-door.tsx";
 import { NextFewPick } from "./next-few.tsx";
 import { PartsView } from "./parts-view.tsx";
 import { ReasonWords } from "./reason-words.tsx";
@@ -130,6 +131,7 @@ function VoicingSteps(props: {
   return (
     <>
       <NextFewPick />
+      <NextChordDoor />
       <button
         type="button"
         className="link"

@@ -2,7 +2,7 @@ import type { PitchScale } from "../../parts/still-ladder-plan.ts";
 import { StillLadder } from "../../parts/still-ladder.tsx";
 import { namerOf } from "../../words/pitch-names.ts";
 import type { ReportedKept } from "../reported-kept.ts";
-import { playerMoves } from "./player-moves.ts";
+import { playerMoves } from "../../parts/player-moves.ts";
 
 /** A kept voicing's ladder, with those framed who sit elsewhere in the one compared with. */
 export function CompareLadder(props: {

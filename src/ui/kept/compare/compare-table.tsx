@@ -12,8 +12,8 @@ import { NameField, NoteField } from "../kept-fields.tsx";
 import type { ReportedKept } from "../reported-kept.ts";
 import { CompareLadder } from "./compare-ladder.tsx";
 import { measureDifference } from "./measure-difference.ts";
-import { moveWords, playerMoves } from "./player-moves.ts";
-import { StillStaff } from "./still-staff.tsx";
+import { moveWords, playerMoves } from "../../parts/player-moves.ts";
+import { StillStaff } from "../../parts/still-staff.tsx";
 
 /** Least width of a voicing's column and room of the row names, CSS pixels. */
 const sizes = { column: 232, widest: 340, names: 148, gap: 24 };

@@ -1,8 +1,8 @@
-import type { Player } from "../../../band/index.ts";
-import type { Voicing } from "../../../voicing/index.ts";
-import type { Namer } from "../../words/pitch-names.ts";
-import { counted } from "../../words/counts.ts";
-import { withSigns } from "../../words/signs.ts";
+import type { Player } from "../../band/index.ts";
+import type { Voicing } from "../../voicing/index.ts";
+import type { Namer } from "../words/pitch-names.ts";
+import { counted } from "../words/counts.ts";
+import { withSigns } from "../words/signs.ts";
 
 /** A player who sounds something else in another voicing. */
 export interface PlayerMove {

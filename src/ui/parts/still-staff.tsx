@@ -1,8 +1,8 @@
 import { useLayoutEffect, useRef } from "react";
-import { layoutVoicing } from "../../../notation/index.ts";
-import type { Chord } from "../../../theory/index.ts";
-import type { Voicing } from "../../../voicing/index.ts";
-import { useDrawing } from "../../voicing/use-drawing.ts";
+import { layoutVoicing } from "../../notation/index.ts";
+import type { Chord } from "../../theory/index.ts";
+import type { Voicing } from "../../voicing/index.ts";
+import { useDrawing } from "../voicing/use-drawing.ts";
 
 /** A voicing on the grand staff at concert pitch, the players beside each note. */
 export function StillStaff(props: {
