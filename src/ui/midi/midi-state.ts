@@ -15,6 +15,8 @@ export interface MidiState {
   readonly outputId: string | null;
   /** What was played last and what became of it, in words. */
   readonly played: string | null;
+  /** Takes each key that is played instead of the one-chord page; null: nobody does. */
+  readonly taker: ((sounding: number) => void) | null;
 }
 
 /** Apart from the page's state: devices are nothing to undo. */
@@ -26,6 +28,7 @@ export const midi = createStore<MidiState>()(() => ({
   inputId: null,
   outputId: null,
   played: null,
+  taker: null,
 }));
 
 /**

@@ -21,6 +21,13 @@ const fewestNotes = 3;
 export function takePlayed(event: PlayedEvent): void {
   if (event.kind === "release") return;
   const { held } = event;
+  const { taker } = midi.getState();
+  if (taker !== null) {
+    const pitch = held.at(-1);
+    if (pitch === undefined) return;
+    taker(pitch);
+    return midi.setState({ played: `${nameOf(pitch)} is on the staff.` });
+  }
   if (held.length >= fewestNotes) return takeChord(held);
   if (held.length === 1 && held[0] !== undefined) return takeMelody(held[0]);
   say("Two notes: play one for the melody, three or more for a voicing.");

@@ -9,6 +9,7 @@ import {
   type MelodyNote,
 } from "../../theory/index.ts";
 import { session } from "../store.ts";
+import { entry } from "./melody/entry-state.ts";
 import { beginPhrase } from "./phrase-actions.ts";
 
 /** Parts of a quarter that a new melody is counted in: halves, thirds and quarters of a beat. */
@@ -63,6 +64,7 @@ export function beginDemo(id: DemoRow["id"], title: string): void {
 
 /** Begins with eight empty bars. */
 export function beginEmpty(): void {
+  entry.setState({ at: 0, chordAt: null });
   beginPhrase(phraseOf(emptyMelody(), session().inquiry), "new phrase");
 }
 

@@ -26,11 +26,12 @@ export function PhraseView() {
 }
 
 function PhraseBody() {
+  const work = usePage((state) => state.history.present.phrase);
   return (
     <main className="phrase-body">
       <div className="phrase-main">
         <PhraseStatus />
-        <MelodyPanel />
+        {work !== null && <MelodyPanel work={work} />}
       </div>
     </main>
   );
