@@ -51,6 +51,20 @@ export function findAlternatives(): void {
 }
 
 /**
+ * The curves that an alternative stands for; of the first one those that were drawn.
+ * @param alternative - one of those on offer
+ * @returns curves
+ */
+function curvesOf({ id, curves }: PhraseAlternative): PhraseQuestion["curves"] {
+  return id === "as-drawn" && offeredFor !== null ? offeredFor.curves : curves;
+}
+
+/** Whether an alternative is the one in view. */
+export function isTaken(alternative: PhraseAlternative, question: PhraseQuestion): boolean {
+  return curvesOf(alternative) === question.curves;
+}
+
+/**
  * Takes one of the alternatives: its curves become the phrase's, so that what is solved again later
  * stays like it.
  * @param alternative - one of those on offer
@@ -58,9 +72,7 @@ export function findAlternatives(): void {
 export function takeAlternative(alternative: PhraseAlternative): void {
   const now = session();
   if (now.phrase === null) return;
-  const isFirst = alternative.id === "as-drawn" && offeredFor !== null;
-  const curves = isFirst && offeredFor ? offeredFor.curves : alternative.curves;
-  const question = { ...now.phrase.question, curves };
+  const question = { ...now.phrase.question, curves: curvesOf(alternative) };
   take({
     ...now,
     phrase: { ...now.phrase, question, alternative: 0 },

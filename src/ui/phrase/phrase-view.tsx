@@ -1,7 +1,9 @@
 import { useEffect, useState, type DragEvent } from "react";
 import { LiveRegion } from "../parts/live-region.tsx";
 import { usePage } from "../store.ts";
+import { AlternativesPanel } from "./alternatives-panel.tsx";
 import { MelodyPanel } from "./melody/melody-panel.tsx";
+import { MomentPanel } from "./note/moment-panel.tsx";
 import { NewsOfFile } from "./news-of-file.tsx";
 import { openMelodyFile } from "./open-file.ts";
 import { PhraseBegin } from "./phrase-begin.tsx";
@@ -33,6 +35,10 @@ function PhraseBody() {
         <PhraseStatus />
         {work !== null && <MelodyPanel work={work} />}
       </div>
+      <aside className="phrase-aside" aria-label="One moment">
+        <MomentPanel />
+        <AlternativesPanel />
+      </aside>
     </main>
   );
 }

@@ -3,7 +3,7 @@ import type { PhraseWork } from "../../../explore/index.ts";
 import { useSize } from "../../parts/use-size.ts";
 import { usePhrase } from "../phrase-store.ts";
 import { ChordInput } from "./chord-input.tsx";
-import { entryLength, useEntry } from "./entry-state.ts";
+import { entry, entryLength, useEntry } from "./entry-state.ts";
 import { chainOf } from "./melody-edit.ts";
 import { staffKey } from "./staff-keys.ts";
 import { StaffLine } from "./staff-line.tsx";
@@ -91,6 +91,14 @@ function useMarks(work: PhraseWork) {
     () => new Set(place === undefined ? [] : chainOf(melody, noteIdOf(place))),
     [melody, place],
   );
+  // The cursor follows where the user goes elsewhere in the view, and else moves by itself.
+  const followed = useRef(place);
+  useEffect(() => {
+    if (followed.current === place) return;
+    followed.current = place;
+    const note = melody.notes.find(({ id }) => place !== undefined && id === noteIdOf(place));
+    if (note !== undefined) entry.setState({ at: note.onset / melody.division });
+  }, [melody, place]);
   return { harmony, held, chosen };
 }
 
