@@ -139,6 +139,7 @@ describe("the chosen ones side by side", () => {
     const { page, complaints, close } = await withKept(2);
     const dialog = await sideBySide(page);
     await dialog.getByRole("button", { name: "Hear B" }).click();
+    await dialog.locator(".letter-now").filter({ hasText: "B" }).waitFor();
     await dialog.getByRole("button", { name: "Stop" }).waitFor();
     await dialog.getByRole("button", { name: "Stop" }).waitFor({ state: "detached" });
     await dialog.getByRole("radio", { name: "Level-matched" }).click();

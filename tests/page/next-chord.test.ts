@@ -23,7 +23,7 @@ async function nextChord(options?: Parameters<typeof openPage>[0]): Promise<Next
   const { page } = open;
   await says(partsOf(page).stack, firstStack);
   await listenIn(page);
-  await partsOf(page).button("The next chord").click();
+  await partsOf(page).button("Into the next chord").click();
   const dialog = page.getByRole("dialog", { name: "The next chord" });
   await dialog.locator(".next-staves svg").last().waitFor();
   return {

@@ -136,11 +136,11 @@ function turnNow({ piece }: ScoredPiece): number {
 function follow({ plan, starts, piece, gains }: ScoredPiece): () => void {
   const { turns } = piece;
   gainsNow = gains;
-  const tell = (index: number) =>
-    sound.setState({
-      matchedBy: gainsNow?.[index] ?? null,
-      turn: turns.length > 1 ? (turns[index]?.name ?? null) : null,
-    });
+  const tell = (index: number) => {
+    const name = turns[index]?.name ?? null;
+    const isThisAlone = turns.length === 1 && name === thisOne;
+    sound.setState({ matchedBy: gainsNow?.[index] ?? null, turn: isThisAlone ? null : name });
+  };
   tell(0);
   const timers = starts
     .slice(1)

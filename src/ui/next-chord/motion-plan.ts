@@ -4,6 +4,7 @@ import {
   sharedScale,
   stillLadderPlan,
   stillSizes,
+  type PitchScale,
   type StillLadderPlan,
 } from "../parts/still-ladder-plan.ts";
 import { tokenLabel } from "../teaching/token-label.ts";
@@ -47,6 +48,7 @@ const sizes = { label: 18, labelWidth: 150, widestTokens: 250, leastTokens: 130,
  * @param after - the one it moves into
  * @param players - the line-up
  * @param width - CSS pixels
+ * @param room - height there is, CSS pixels; the ladders stretch into it, within reason
  * @returns where everything lies
  */
 export function motionPlan(
@@ -54,18 +56,18 @@ export function motionPlan(
   after: Voicing,
   players: readonly Player[],
   width: number,
+  room = 0,
 ): MotionPlan {
   const scale = sharedScale([before, after]);
-  const room = (width - 2 * stillSizes.labels - sizes.labelWidth - 80) / 2;
-  const hasTokens = room >= sizes.leastTokens;
-  const tokens = hasTokens ? Math.min(sizes.widestTokens, room) : 0;
-  const side = stillSizes.labels + tokens;
-  const left = stillLadderPlan(before, players, scale, side + 8);
-  const right = stillLadderPlan(after, players, scale, side + 8);
+  const perSemitone = heightOfSemitone(scale, room);
+  const side = sideOf(width);
+  const hasTokens = side > stillSizes.labels;
+  const left = stillLadderPlan(before, players, scale, side + 8, perSemitone);
+  const right = stillLadderPlan(after, players, scale, side + 8, perSemitone);
   const groups = groupsOf(before, after, players);
   const height = Math.max(left.height, groups.length * sizes.label + 2 * stillSizes.margin);
   const yOf = (pitch: number | null) =>
-    pitch === null ? null : stillSizes.margin + stillSizes.perSemitone * (scale.top - pitch);
+    pitch === null ? null : stillSizes.margin + perSemitone * (scale.top - pitch);
   const threads = groups
     .map((group) => ({ ...group, fromY: yOf(group.from), toY: yOf(group.to) }))
     .sort((a, b) => middleOf(a) - middleOf(b) || (a.fromY ?? 0) - (b.fromY ?? 0));
@@ -84,6 +86,21 @@ export function motionPlan(
       label: tokenLabel(thread.players, sizes.labelWidth - 62, sizes.type),
     })),
   };
+}
+
+/** Labels and tokens of one ladder; labels alone where there is no room for tokens. */
+function sideOf(width: number): number {
+  const room = (width - 2 * stillSizes.labels - sizes.labelWidth - 80) / 2;
+  if (room < sizes.leastTokens) return stillSizes.labels;
+  return stillSizes.labels + Math.min(sizes.widestTokens, room);
+}
+
+/** Highest a semitone grows. */
+const tallestSemitone = 15;
+
+function heightOfSemitone({ top, bottom }: PitchScale, room: number): number {
+  const fitting = (room - 2 * stillSizes.margin) / Math.max(1, top - bottom);
+  return Math.max(stillSizes.perSemitone, Math.min(tallestSemitone, fitting));
 }
 
 function middleOf(thread: Pick<Thread, "fromY" | "toY">): number {

@@ -24,10 +24,12 @@ export function Motion(props: {
   readonly players: readonly Player[];
   readonly awkward: ReadonlySet<string>;
   readonly width: number;
+  /** Height there is; 0 where the page grows with it. */
+  readonly room: number;
   readonly label: string;
 }) {
-  const { before, after, players, awkward, width, label } = props;
-  const plan = motionPlan(before.voicing, after.voicing, players, width);
+  const { before, after, players, awkward, width, room, label } = props;
+  const plan = motionPlan(before.voicing, after.voicing, players, width, room);
   return (
     <svg
       className="motion"

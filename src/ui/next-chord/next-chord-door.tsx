@@ -17,7 +17,7 @@ export function NextChordDoor() {
         title="Hear this voicing move into a neighbouring chord, with each player’s step"
         onClick={() => setOpen(true)}
       >
-        The next chord
+        Into the next chord
       </button>
       {isOpen && (
         <Suspense>

@@ -1,6 +1,6 @@
 import { useSound } from "../actions/sound-state.ts";
 import { StillStaff } from "../parts/still-staff.tsx";
-import { useSize } from "../parts/use-size.ts";
+import { useMedia, useSize } from "../parts/use-size.ts";
 import { counted } from "../words/counts.ts";
 import { spanSpoken } from "../words/interval-words.ts";
 import { namerOf, type Namer } from "../words/pitch-names.ts";
@@ -14,6 +14,8 @@ export function StepView({ step }: { readonly step: Step }) {
   const { held, other, isAfter, continuation } = step;
   const [before, after] = isAfter ? [held, other] : [other, held];
   const [room, size] = useSize<HTMLDivElement>({ width: 700, height: 500 });
+  // Where the page scrolls as a whole, the picture's height is its own.
+  const isFitted = useMedia("(min-width: 1200px) and (min-height: 700px)");
   const sounding = useSound((state) => (state.phase === "sounding" ? state.turn : null));
   const steps = stepsOf(before, after);
   const side = (one: StepSide, turn: string): MotionSide => ({
@@ -39,6 +41,7 @@ export function StepView({ step }: { readonly step: Step }) {
             players={before.question.players}
             awkward={new Set(continuation.awkward.map(({ playerId }) => playerId))}
             width={size.width}
+            room={isFitted ? size.height : 0}
             label={`Two ladders: ${summary(steps)}`}
           />
         </div>

@@ -65,6 +65,7 @@ export function sharedScale(voicings: readonly Voicing[]): PitchScale {
  * @param players - the line-up: its sections have their columns although they rest
  * @param scale - pitches at the top and at the bottom
  * @param width - CSS pixels
+ * @param perSemitone - height of a semitone, CSS pixels
  * @returns where everything lies
  */
 export function stillLadderPlan(
@@ -72,8 +73,9 @@ export function stillLadderPlan(
   players: readonly Player[],
   scale: PitchScale,
   width: number,
+  perSemitone: number = stillSizes.perSemitone,
 ): StillLadderPlan {
-  const { perSemitone, margin, labels, labelGap } = stillSizes;
+  const { margin, labels, labelGap } = stillSizes;
   const yOf = (pitch: number) => margin + perSemitone * (scale.top - pitch);
   const sections = sectionOrder.filter((id) => players.some(({ section }) => section === id));
   const column = (width - labels - 8) / Math.max(1, sections.length);

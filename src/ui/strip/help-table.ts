@@ -33,6 +33,8 @@ export const keyTable: readonly (readonly [keys: string, meaning: string])[] = O
   ["On a token: S", "Swaps the player with the one you go to next and press S or Enter on."],
   ["On a token: Enter", "Hears the player alone; with Shift against the rest, 12 dB softer."],
   ["On a token: Delete", "The player rests."],
+  ["On a kept voicing’s handle: ← →", "One place on; Home and End to the ends of the row."],
+  ["In the note of a kept voicing: Enter", "Ends the note; with Shift a new line."],
   ["Escape", "Stops the sound."],
   ["Ctrl + Z, Ctrl + Shift + Z", "Takes a step back, takes it again."],
 ]);

@@ -4,6 +4,7 @@ import { chooseWay, hearKept, matchLevels, stopSound, warmSound } from "../../ac
 import { useSound, type Way } from "../../actions/sound-state.ts";
 import { Choice } from "../../parts/choice.tsx";
 import { LiveRegion } from "../../parts/live-region.tsx";
+import { ExportsDoor } from "../../exports/exports-door.tsx";
 import { usePage } from "../../store.ts";
 import { reportedKept, type ReportedKept } from "../reported-kept.ts";
 import { CompareTable } from "./compare-table.tsx";
@@ -52,6 +53,7 @@ function Compared({ onClose }: { readonly onClose: () => void }) {
           <Against chosen={chosen} base={base.kept.letter} onChange={setAgainst} />
         )}
         <HearTools chosen={chosen} />
+        <ExportsDoor isDisabled={chosen.length === 0} />
         <Button className="link compare-close" onPress={onClose}>
           Close
         </Button>
