@@ -17,7 +17,7 @@ import { stageOf, type Stage, type StageSize } from "./stages.ts";
 
 /** What a first, playable answer is chosen from. Judgement. */
 const firstSize: StageSize = {
-  rows: 24,
+  rows: 16,
   cells: 1,
   stacksInCell: 1,
   assignmentsOfStack: 8,

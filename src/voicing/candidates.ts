@@ -6,7 +6,7 @@ import { AssignmentVariants } from "./assignment-variants.ts";
 import type { Candidates, CandidateWish } from "./candidate-types.ts";
 import { CandidateRows } from "./candidate-rows.ts";
 import { createCoverageBound, type CoverageBound } from "./coverage-bound.ts";
-import { buildInstance } from "./instance.ts";
+import { builtInstance } from "./built-instance.ts";
 import { cannot, type Instance } from "./instance-types.ts";
 import { lineCells } from "./lines.ts";
 import { chairScale } from "./ranking.ts";
@@ -57,7 +57,7 @@ interface Work {
  *   problem with the question
  */
 export function voicingCandidates(question: Question, wish: CandidateWish): Result<Candidates> {
-  const built = buildInstance(question);
+  const built = builtInstance(question);
   if (!built.ok) return built;
   const instance = built.value;
   const work: Work = {
@@ -76,24 +76,33 @@ export function voicingCandidates(question: Question, wish: CandidateWish): Resu
   return ok(work.rows.finish());
 }
 
-/** All cells that may exist, nearest to the wish first. */
-function wishedCells({ instance, wish, spans }: Work): readonly WishedCell[] {
-  const cells: WishedCell[] = [];
+/** Keys of all cells that may exist, nearest to the wish first, then narrow before wide. */
+function wishedCells({ instance, wish, spans }: Work): Float64Array {
+  const keys: number[] = [];
   const most = instance.players.length;
   for (const span of spans.keys())
     for (let notes = 2; notes <= Math.min(most, span + 1); notes++)
-      for (let players = notes; players <= most; players++)
-        cells.push({ texture: wish.textureCost(span, notes, players), span, notes, players });
-  return cells.sort(
-    (a, b) =>
-      a.texture - b.texture || a.span - b.span || a.notes - b.notes || a.players - b.players,
-  );
+      for (let players = notes; players <= most; players++) {
+        const texture = wish.textureCost(span, notes, players);
+        keys.push(((texture * cellBase + span) * cellBase + notes) * cellBase + players);
+      }
+  // Sorted as numbers: many thousands of cells, of which a few are opened.
+  return Float64Array.from(keys).sort();
+}
+
+/** Above every span in semitones, every number of notes and of players. */
+const cellBase = 128;
+
+function cellOf(key: number): WishedCell {
+  const digit = (place: number): number => Math.floor(key / cellBase ** place) % cellBase;
+  const texture = Math.floor(key / cellBase ** 3);
+  return { texture, span: digit(2), notes: digit(1), players: digit(0) };
 }
 
 const groupOf = ({ span, notes }: WishedCell): number => 64 * span + notes;
 
 /** Opens cells in batches until there are rows and cells enough. */
-function openCells(work: Work, cells: readonly WishedCell[]): void {
+function openCells(work: Work, cells: Float64Array): void {
   const { wish, rows, empty } = work;
   const inCell = wish.stacksInCell * wish.assignmentsOfStack;
   let at = 0;
@@ -103,7 +112,7 @@ function openCells(work: Work, cells: readonly WishedCell[]): void {
     const room = Math.max(1, missing, wish.cells - opened);
     const batch: WishedCell[] = [];
     for (; at < cells.length && batch.length < room; at++) {
-      const cell = cells[at]!;
+      const cell = cellOf(cells[at]!);
       if (!empty.has(groupOf(cell))) batch.push(cell);
     }
     opened += openBatch(work, batch);
@@ -245,7 +254,7 @@ export function lineCandidates(
   wish: CandidateWish,
   kind: "unison" | "octaves",
 ): Result<Candidates> {
-  const built = buildInstance(question);
+  const built = builtInstance(question);
   if (!built.ok) return built;
   const instance = built.value;
   const cells = lineCells(question, instance).filter(

@@ -1,5 +1,5 @@
 import { ok, type Result } from "../base/index.ts";
-import { buildInstance } from "./instance.ts";
+import { builtInstance } from "./built-instance.ts";
 import { cannot, type Instance } from "./instance-types.ts";
 import { lineCells } from "./lines.ts";
 import { chairScale } from "./ranking.ts";
@@ -36,7 +36,7 @@ export function searchAtlas(
 ): Result<Generator<AtlasProgress, Atlas>> {
   const restricted = restrictedTo(question, options.sections);
   if (!restricted.ok) return restricted;
-  const built = buildInstance(restricted.value);
+  const built = builtInstance(restricted.value);
   return built.ok ? ok(searchInstance(restricted.value, built.value, options)) : built;
 }
 
