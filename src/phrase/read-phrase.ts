@@ -112,7 +112,9 @@ function askedMoment(
   const { players } = question;
   const locks = question.locks.notes.filter(({ momentId }) => momentId === moment.id);
   const whole = question.locks.moments.find(({ momentId }) => momentId === moment.id);
-  const { ids, isCalledIn } = whoPlays(players, moment, question.turns);
+  const mayLead = (player: Player): boolean =>
+    locks.every(({ playerId, sounding: at }) => playerId !== player.id || at === moment.lead);
+  const { ids, isCalledIn } = whoPlays(players, moment, question.turns, mayLead);
   if (isCalledIn)
     intoRemarks.push({
       momentId: moment.id,
@@ -125,7 +127,7 @@ function askedMoment(
     (player) => mayRest(player) && (!ids.has(player.id) || breathing.has(player.id)),
   );
   // Nobody breathes where that would leave the melody without a player.
-  const reaches = (player: Player): boolean => canSound(player, moment.lead);
+  const reaches = (player: Player): boolean => mayLead(player) && canSound(player, moment.lead);
   const isLed = players.some((player) => reaches(player) && !withBreaths.includes(player));
   const resting = isLed ? withBreaths : silent;
   const sounding = players.length - resting.length;
@@ -192,8 +194,19 @@ function problemsOf(
 ): readonly MelodyProblem[] {
   if (held) return heldProblems(held, question, moment, melody);
   const searched = searchAtlas(question);
-  if (searched.ok) return [];
-  return [atMoment(moment, melody, searched.problem.code, searched.problem.message)];
+  if (!searched.ok)
+    return [atMoment(moment, melody, searched.problem.code, searched.problem.message)];
+  const isLed = question.players.some(
+    (player) =>
+      canSound(player, moment.lead) &&
+      question.locks.every(
+        ({ playerId, sounding }) => playerId !== player.id || sounding === moment.lead,
+      ),
+  );
+  if (isLed) return [];
+  const name = pitchName(moment.lead, moment.chord, { signs: "unicode" });
+  const message = `whoever reaches the melody note ${name} is fixed on something else or rests: free a player.`;
+  return [atMoment(moment, melody, "melody-out-of-reach", message)];
 }
 
 function heldProblems(

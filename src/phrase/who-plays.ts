@@ -35,16 +35,19 @@ export function playsAt(player: Player, at: Divisions, turns: readonly Turn[]): 
  * @param players - the line-up
  * @param moment - the moment
  * @param turns - who plays when
+ * @param isFree - whether a player is not fixed on something else
  * @returns ids, and true where somebody was called in
  */
 export function whoPlays(
   players: readonly Player[],
   moment: Pick<Moment, "onset" | "lead">,
   turns: readonly Turn[],
+  isFree: (player: Player) => boolean = () => true,
 ): { readonly ids: ReadonlySet<string>; readonly isCalledIn: boolean } {
   const playing = players.filter((player) => playsAt(player, moment.onset, turns));
   const ids = new Set(playing.map(({ id }) => id));
-  if (playing.some((player) => canSound(player, moment.lead))) return { ids, isCalledIn: false };
-  for (const player of players) if (canSound(player, moment.lead)) ids.add(player.id);
+  const reaches = (player: Player): boolean => isFree(player) && canSound(player, moment.lead);
+  if (playing.some(reaches)) return { ids, isCalledIn: false };
+  for (const player of players) if (reaches(player)) ids.add(player.id);
   return { ids, isCalledIn: true };
 }

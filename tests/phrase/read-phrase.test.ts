@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { SoundingMidi } from "../../src/base/index.ts";
+import { quantity, type SoundingMidi } from "../../src/base/index.ts";
 import { dynamicAt, readPhrase } from "../../src/phrase/read-phrase.ts";
 import type { PhraseQuestion } from "../../src/phrase/phrase-types.ts";
 import { at, levelCurves, melodyOf, phraseOf, playersOf, questionOf } from "./support/phrases.ts";
@@ -151,4 +151,15 @@ it("lets nobody breathe where the melody would be left alone", () => {
   const phrase = phraseOf(questionOf(low, { breaths: true, leadPlayer: "tbn1" }));
   for (const { question } of phrase.moments)
     expect(question.players.length).toBeGreaterThan(question.locks.length);
+});
+
+it("says with the bar when whoever reaches the melody is fixed on something else", () => {
+  const melody = melodyOf("C5:4@F6 | F5:4@F6");
+  const players = playersOf("four-horn").filter(({ id }) => id === "tpt1" || id === "tbn1");
+  const lock = { momentId: "n2", playerId: "tpt1", sounding: quantity<SoundingMidi>(69) };
+  const read = readPhrase(questionOf(melody, { players, locks: { notes: [lock], moments: [] } }));
+  expect(read).toMatchObject({
+    ok: false,
+    problems: [{ code: "melody-out-of-reach", bar: 2, noteId: "n2" }],
+  });
 });
