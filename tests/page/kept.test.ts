@@ -2,7 +2,7 @@ import type { Locator, Page } from "playwright-core";
 import AxeBuilder from "@axe-core/playwright";
 import { afterAll, describe, expect, it } from "vitest";
 import { closeBrowser, openPage, type OpenPage } from "./open-page.ts";
-import { firstStack, partsOf, says } from "./page-parts.ts";
+import { cornerOf, firstStack, partsOf, says } from "./page-parts.ts";
 
 afterAll(closeBrowser);
 
@@ -56,6 +56,41 @@ describe("kept voicings", () => {
     await page.keyboard.press("Control+z");
     await expect.poll(() => letters(page)).toBe("ABC");
     expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it("are put in another order under a finger, without scrolling the page", async () => {
+    const { page, close } = await withKept(2, {
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    const handle = partsOf(page).button(/^Move B/);
+    await handle.evaluate((grip) => grip.scrollIntoView({ block: "center" }));
+    const [start, target] = await Promise.all([
+      cornerOf(handle),
+      cornerOf(partsOf(page).button(/^Move A/)),
+    ]);
+    const scrolled = await page.evaluate(() => scrollY);
+    const touch = await page.context().newCDPSession(page);
+    const finger = (type: "touchStart" | "touchMove" | "touchEnd", share: number) =>
+      touch.send("Input.dispatchTouchEvent", {
+        type,
+        touchPoints:
+          type === "touchEnd"
+            ? []
+            : [
+                {
+                  x: start.x + 20 + share * (target.x - start.x),
+                  y: start.y + 20 + share * (target.y - start.y),
+                },
+              ],
+      });
+    await finger("touchStart", 0);
+    for (let step = 1; step <= 8; step += 1) await finger("touchMove", step / 8);
+    await finger("touchEnd", 1);
+    await expect.poll(() => letters(page)).toBe("BA");
+    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
     await close();
   });
 

@@ -114,6 +114,22 @@ describe("the next chord", () => {
     await close();
   });
 
+  it("remembers the chord asked for, so that another texture moves the same way", async () => {
+    const { page, dialog, chord, melody, step, close } = await nextChord();
+    await chord.fill("Am7(b5)");
+    await melody.fill("C5");
+    await says(step("tpt1"), "D5 → C5");
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "detached" });
+    await partsOf(page).map.focus();
+    await page.keyboard.press("ArrowUp");
+    await says(partsOf(page).place, "7 notes");
+    await partsOf(page).button("Into the next chord").click();
+    await says(step("alto2"), "A4 →");
+    expect([await chord.inputValue(), await melody.inputValue()]).toEqual(["Am7(b5)", "C5"]);
+    await close();
+  });
+
   it("keeps either voicing with the chord it answers, as a step to undo", async () => {
     const { page, dialog, button, close } = await nextChord();
     await button("Keep the B♭maj9 voicing").click();

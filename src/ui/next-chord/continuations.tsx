@@ -1,5 +1,6 @@
 import type { Continuation } from "../../phrase/index.ts";
 import { Choice } from "../parts/choice.tsx";
+import { usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
 import { spanText } from "../words/interval-words.ts";
 import { pickContinuation } from "./next-chord-actions.ts";
@@ -28,8 +29,14 @@ export function Continuations() {
 }
 
 function Words({ one }: { readonly one: Continuation }) {
-  const { label, span, notes, players, cost, awkward } = one;
-  const moves = awkward.length === 0 ? "" : `, ${counted(awkward.length, "awkward move")}`;
+  const { label, span, notes, players, awkward } = one;
+  const held = usePage((state) => state.view?.pitches);
+  const ids = usePage((state) => state.answer?.asked.question.players);
+  const sizes = (ids ?? []).flatMap(({ id }, index) => {
+    const [from, to] = [held?.[id] ?? 0, one.pitches[index] ?? 0];
+    return from === 0 || to === 0 || from === to ? [] : [Math.abs(to - from)];
+  });
+  const awkwardText = awkward.length === 0 ? "" : `, ${awkward.length} awkward`;
   return (
     <>
       <b>{label}</b>
@@ -37,8 +44,9 @@ function Words({ one }: { readonly one: Continuation }) {
         {spanText(span, "brief")}, {counted(notes, "note")}, {counted(players, "player")}
       </span>
       <span>
-        steps cost {cost.lines}
-        {moves}
+        {counted(sizes.length, "moves", "move")}
+        {sizes.length === 0 ? "" : `, widest ${Math.max(...sizes)}`}
+        {awkwardText}
       </span>
     </>
   );

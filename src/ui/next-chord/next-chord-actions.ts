@@ -21,9 +21,19 @@ import { chordSuggestions, melodySuggestions } from "./suggestions.ts";
 let worker: Worker | null = null;
 let lastId = 0;
 
-/** Begins with the voicing in view: asks for the likeliest chord beside it. */
+/**
+ * Begins with the voicing in view, and again when another one comes into view: under the same chord
+ * what was typed stays, so that one texture after the other can be judged in the same motion.
+ */
 export function beginNext(): void {
-  suggestAnew();
+  if (nextChord.getState().meantFor === meantNow()) ask();
+  else suggestAnew();
+}
+
+/** What the other chord is meant for: it would make little sense beside another chord. */
+function meantNow(): string {
+  const { chordText, melodyText } = session().inquiry;
+  return [chordText, melodyText, nextChord.getState().isAfter].join(" ");
 }
 
 /** Ends the work and lets go of its worker. */
@@ -77,7 +87,9 @@ function suggestAnew(): void {
   if (answer === null) return;
   const { isAfter } = nextChord.getState();
   const [first] = chordSuggestions(answer.asked.question.chord, isAfter);
-  if (first !== undefined) pickNextChord(first.text);
+  if (first === undefined) return;
+  nextChord.setState({ meantFor: meantNow() });
+  pickNextChord(first.text);
 }
 
 function nearestMelody(chordText: string): string {

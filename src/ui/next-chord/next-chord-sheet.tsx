@@ -14,14 +14,16 @@ import "./next-chord.css";
 
 /** The voicing in view on its way into a neighbouring chord, over the whole page. */
 export function NextChordSheet({ onClose }: { readonly onClose: () => void }) {
+  const held = usePage((state) => JSON.stringify(state.view?.pitches ?? null));
   useEffect(() => {
-    beginNext();
     warmSound();
     return () => {
       stopSound();
       leaveNext();
     };
   }, []);
+  // Undo may bring another voicing into view.
+  useEffect(beginNext, [held]);
   return (
     <ModalOverlay
       className="next-ground"

@@ -5,6 +5,8 @@ import type { Continuation, Speed } from "../../phrase/index.ts";
 export interface NextChordState {
   /** Whether the other chord comes after the voicing in view or before it. */
   readonly isAfter: boolean;
+  /** Chord, melody and direction that what is typed was meant for. */
+  readonly meantFor: string;
   /** As typed. */
   readonly chordText: string;
   readonly melodyText: string;
@@ -22,6 +24,7 @@ export interface NextChordState {
 
 export const nextChord = createStore<NextChordState>()(() => ({
   isAfter: true,
+  meantFor: "",
   chordText: "",
   melodyText: "",
   speed: "slow",

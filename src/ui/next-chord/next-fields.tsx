@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { useId, type KeyboardEvent } from "react";
 import { Choice } from "../parts/choice.tsx";
 import { WarnSign } from "../parts/warn-sign.tsx";
 import type { Asked } from "../state/page-state.ts";
@@ -15,7 +15,7 @@ export function NextFields() {
   const problemId = useId();
   if (asked === null) return null;
   return (
-    <div className="next-fields">
+    <div className="next-fields" onKeyDown={keepSteps}>
       <From asked={asked} />
       <ChordPart asked={asked} problemId={problem === "" ? null : problemId} />
       <MelodyPart asked={asked} problemId={problem === "" ? null : problemId} />
@@ -27,6 +27,11 @@ export function NextFields() {
       )}
     </div>
   );
+}
+
+/** Undo in a field is the field's own: what is typed here is no step of the page. */
+function keepSteps(event: KeyboardEvent): void {
+  if (event.ctrlKey || event.metaKey) event.stopPropagation();
 }
 
 function From({ asked }: { readonly asked: Asked }) {
