@@ -4,6 +4,7 @@ import { demoPhrase, texturePlan, type DemoRow, type PhraseQuestion } from "../.
 import {
   readChord,
   readPitch,
+  withoutRepeats,
   type Divisions,
   type Melody,
   type MelodyNote,
@@ -51,7 +52,7 @@ export function phraseOf(melody: Melody, inquiry: Inquiry): PhraseQuestion {
     clusterSetting: inquiry.clusterSetting,
     homes: inquiry.homes,
     choices: {},
-    ...texturePlan("build", melody, inquiry.players),
+    ...texturePlan("build", withoutRepeats(melody), inquiry.players),
     breaths: true,
     locks: { notes: [], moments: [] },
   };
@@ -76,7 +77,7 @@ export function beginMelody(melody: Melody): void {
   const like = phrase === null ? {} : bandOf(phrase.question);
   const { players } = { ...question, ...like };
   beginPhrase(
-    { ...question, ...like, ...texturePlan("build", melody, players) },
+    { ...question, ...like, ...texturePlan("build", withoutRepeats(melody), players) },
     `phrase ${melody.title || "from a file"}`,
   );
 }

@@ -10,7 +10,10 @@ import { PhraseBegin } from "./phrase-begin.tsx";
 import { PhraseHead } from "./phrase-head.tsx";
 import { PhraseStatus } from "./phrase-status.tsx";
 import { followPhrase } from "./solve-phrase.ts";
+import { PhraseHear } from "../phrase-score/index.ts";
+import { TexturePanel } from "./texture/texture-panel.tsx";
 import "./phrase.css";
+import "./texture/texture.css";
 
 /** A melody with its changes, voiced note by note. */
 export function PhraseView() {
@@ -34,11 +37,15 @@ function PhraseBody() {
       <div className="phrase-main">
         <PhraseStatus />
         {work !== null && <MelodyPanel work={work} />}
+        {work !== null && <TexturePanel work={work} />}
       </div>
       <aside className="phrase-aside" aria-label="One moment">
         <MomentPanel />
         <AlternativesPanel />
       </aside>
+      <div className="phrase-foot">
+        <PhraseHear />
+      </div>
     </main>
   );
 }

@@ -1,7 +1,13 @@
 import type { PhraseWork } from "../../explore/index.ts";
 import type { Curve, PhraseQuestion } from "../../phrase/index.ts";
 import { quantity } from "../../base/index.ts";
-import { formatPitch, type Divisions, type Melody, type MelodyNote } from "../../theory/index.ts";
+import {
+  formatPitch,
+  withoutRepeats,
+  type Divisions,
+  type Melody,
+  type MelodyNote,
+} from "../../theory/index.ts";
 
 /** Id of the note that a moment or a repeated note belongs to: "n3+1" and "n3~2" are of "n3". */
 function noteIdOf(id: string): string {
@@ -47,12 +53,15 @@ function kept<T>(byNote: Readonly<Record<string, T>>, ids: ReadonlySet<string>) 
     : Object.fromEntries(entries.filter(([id]) => ids.has(noteIdOf(id))));
 }
 
-/** Curves, turns and dynamics in the new melody's divisions. */
+/** Curves, turns and dynamics in the new melody's time. */
 function rescaled({ melody: before, curves, turns, dynamics }: PhraseQuestion, melody: Melody) {
   const factor = melody.division / before.division;
-  if (factor === 1) return {};
+  const stretch = withoutRepeats(melody).length / withoutRepeats(before).length;
+  if (factor === 1 && stretch === 1) return {};
   const at = (time: Divisions) => quantity<Divisions>(Math.round(time * factor));
-  const curve = (points: Curve) => points.map((point) => ({ ...point, at: at(point.at) }));
+  // Curves keep their shape over the whole; who plays and how loud stay in their bars.
+  const curve = (points: Curve) =>
+    points.map((point) => ({ ...point, at: quantity<Divisions>(Math.round(point.at * stretch)) }));
   return {
     curves: {
       span: curve(curves.span),
