@@ -30,7 +30,7 @@ export interface Figure {
 }
 
 /** CSS pixels. */
-const sizes = { margin: 20, column: 320, gap: 16, captionSize: 15, captionRoom: 26, mostInRow: 4 };
+const sizes = { margin: 20, column: 360, gap: 16, captionSize: 15, captionRoom: 26, mostInRow: 4 };
 
 /** Ink on white, sections in the colours of the light page. Source: the look's tokens. */
 const printTheme: StaffTheme = Object.freeze({

@@ -134,6 +134,17 @@ describe("files of the chosen voicings", () => {
     await close();
   });
 
+  it("are pictures of a staff for each player, too", async () => {
+    const { dialog, save, close } = await exportsSheet();
+    await dialog.getByRole("radio", { name: "Players, written" }).click();
+    const svg = (await save("SVG")).bytes.toString("utf8");
+    expect(svg).not.toContain("<text");
+    // A clef for each player and voicing; on the grand staff there are two a voicing.
+    const clefs = svg.match(/class="vf-clef"/g) ?? [];
+    expect(clefs.length).toBeGreaterThan(2 * 4);
+    await close();
+  });
+
   it("are named after the voicing when there is one, safe on every system", async () => {
     const { page, dialog, close } = await exportsSheet();
     await page.keyboard.press("Escape");

@@ -8,6 +8,16 @@ import { nameWords, type ExportItem } from "./export-items.ts";
 /** Kinds of file that are made at once. */
 export type FileKind = "musicxml" | "mid" | "svg" | "png";
 
+/** What a file of the voicings shows. */
+export interface FileLook {
+  /** MusicXML: parts as players read them, or all at concert pitch. */
+  readonly pitch: "written" | "concert";
+  /** Pictures: one grand staff, or a staff for each player, at concert pitch or as they read it. */
+  readonly staves: PictureStaves;
+}
+
+export type PictureStaves = "grand" | "players-concert" | "players-written";
+
 /** Pixels of a PNG to a unit of the drawing. */
 const pngScale = 2;
 
@@ -15,19 +25,19 @@ const pngScale = 2;
  * Makes a file and hands it over.
  * @param kind - which kind
  * @param items - what is in it
- * @param pitch - MusicXML: parts as players read them, or all at concert pitch
+ * @param look - what it shows
  * @returns what became of it, one sentence
  */
 export async function saveFile(
   kind: FileKind,
   items: readonly ExportItem[],
-  pitch: "written" | "concert",
+  look: FileLook,
 ): Promise<string> {
   if (items.every(({ voicing }) => voicing.placements.length === 0))
     return "Nobody sounds in this voicing, so there is nothing to save.";
   const name = fileNameOf(nameWords(items), kind);
   try {
-    const content = await contentOf(kind, items, pitch);
+    const content = await contentOf(kind, items, look);
     handOver(content, name, content.type);
     return `Saved as ${name}.`;
   } catch {
@@ -40,9 +50,9 @@ export async function saveFile(
 async function contentOf(
   kind: FileKind,
   items: readonly ExportItem[],
-  pitch: "written" | "concert",
+  { pitch, staves }: FileLook,
 ): Promise<Blob> {
-  if (kind === "svg" || kind === "png") return pictureOf(kind, items);
+  if (kind === "svg" || kind === "png") return pictureOf(kind, items, staves);
   const { midiOf, musicXmlOf } = await import("../../files/index.ts");
   const scored = items.map(scoredVoicing);
   const [first] = items;
@@ -69,10 +79,20 @@ function titleOf({ letter, name, question }: ExportItem): string {
   return letter === thisOne ? question.chord.display : name;
 }
 
-async function pictureOf(kind: "svg" | "png", items: readonly ExportItem[]): Promise<Blob> {
+const layouts = {
+  grand: { view: "grand", pitch: "concert" },
+  "players-concert": { view: "by-player", pitch: "concert" },
+  "players-written": { view: "by-player", pitch: "written" },
+} as const;
+
+async function pictureOf(
+  kind: "svg" | "png",
+  items: readonly ExportItem[],
+  staves: PictureStaves,
+): Promise<Blob> {
   const { drawFigure } = await import("../../drawing/index.ts");
   const parts = items.map(({ letter, name, voicing, question }) => ({
-    layout: layoutVoicing(voicing, { chord: question.chord, view: "grand", pitch: "concert" }),
+    layout: layoutVoicing(voicing, { chord: question.chord, ...layouts[staves] }),
     caption: letter === thisOne ? "" : `${letter}  ${name}`,
   }));
   const title = items

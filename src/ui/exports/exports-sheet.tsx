@@ -7,7 +7,7 @@ import { Choice, type ChoiceOption } from "../parts/choice.tsx";
 import { SheetFrame } from "../parts/sheet.tsx";
 import { usePage } from "../store.ts";
 import { listed } from "../words/counts.ts";
-import { copyText, saveFile, type FileKind } from "./export-files.ts";
+import { copyText, saveFile, type FileKind, type PictureStaves } from "./export-files.ts";
 import { exportItems, nameWords, type ExportScope } from "./export-items.ts";
 import "./exports.css";
 
@@ -33,8 +33,10 @@ function Exports() {
   const [wanted, setScope] = useState<ExportScope>("chosen");
   const scope = scopes.find(({ value }) => value === wanted)?.value ?? scopes[0]?.value ?? "view";
   const [pitch, setPitch] = useState<"written" | "concert">("written");
+  const [staves, setStaves] = useState<PictureStaves>("grand");
   const [said, setSaid] = useState("");
-  const save = (kind: FileKind) => void saveFile(kind, exportItems(scope), pitch).then(setSaid);
+  const save = (kind: FileKind) =>
+    void saveFile(kind, exportItems(scope), { pitch, staves }).then(setSaid);
   const hear = () => setSaid("");
   return (
     <>
@@ -62,6 +64,12 @@ function Exports() {
         </Way>
         <SoundWay scope={scope} onBegin={hear} />
         <Way name="Picture" meaning="Staves with the players beside each note; fonts are drawn in.">
+          <Choice
+            label="Staves of the picture"
+            options={pictures}
+            value={staves}
+            onChange={setStaves}
+          />
           <Save what="SVG" onPress={() => save("svg")} text="Save SVG" />
           <Save what="PNG" onPress={() => save("png")} text="Save PNG" />
         </Way>
@@ -79,6 +87,12 @@ function Exports() {
     </>
   );
 }
+
+const pictures: readonly ChoiceOption<PictureStaves>[] = [
+  { value: "grand", text: "Grand staff" },
+  { value: "players-concert", text: "Players, concert" },
+  { value: "players-written", text: "Players, written" },
+];
 
 /** What became of the last press, to be read and heard. */
 function Outcome({ said }: { readonly said: string }) {
