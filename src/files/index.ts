@@ -34,11 +34,13 @@ export type { RenderWavOptions } from "./render-wav.ts";
 export type * from "./project/project-types.ts";
 export { MODEL_VERSION } from "./project/model-version.ts";
 export { writeProject, type WriteProjectOptions } from "./project/write-project.ts";
+export { fitProject, type FittedProject } from "./project/fit-project.ts";
 export { readProject } from "./project/read-project.ts";
 export { readShareLink, writeShareLink } from "./project/share-link.ts";
 export {
   openProjectStore,
   type ProjectStore,
+  type SavedEntry,
   type SaveRequest,
   type StoredEntry,
   type StoredProject,

@@ -1,7 +1,10 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import { answerQuestion } from "./actions/answer.ts";
 import { App } from "./app.tsx";
+import { takeDroppedFiles } from "./projects/drop-file.ts";
+import { NoticeBar } from "./projects/notice-bar.tsx";
+import { Rescue } from "./projects/rescue.tsx";
+import { beginWork } from "./projects/start-up.ts";
 import { showTheme, storedTheme } from "./state/theme.ts";
 import "./styles/tokens.css";
 import "./styles/base.css";
@@ -12,13 +15,21 @@ import "./styles/voicing.css";
 import "./styles/side.css";
 import "./styles/sheet.css";
 import "./styles/hear.css";
+import "./styles/projects.css";
 
 const place = document.getElementById("page");
 if (place === null) throw new Error("the page has no element #page");
+const root = createRoot(place);
 showTheme(storedTheme());
-answerQuestion();
-createRoot(place).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
+takeDroppedFiles();
+// Whatever became of the work, the page is shown.
+void beginWork().finally(() =>
+  root.render(
+    <StrictMode>
+      <NoticeBar />
+      <Rescue>
+        <App />
+      </Rescue>
+    </StrictMode>,
+  ),
 );

@@ -1,6 +1,6 @@
 import { fail, ok, quantity, type Count, type Result } from "../../base/index.ts";
 import type { StageSeat } from "../../audio/index.ts";
-import type { Player } from "../../band/index.ts";
+import { lineUps, type Player } from "../../band/index.ts";
 import { historyLimit, type Inquiry, type PhraseWork } from "../../explore/index.ts";
 import { allRules, type RuleSettings } from "../../voicing/index.ts";
 import { MODEL_VERSION } from "./model-version.ts";
@@ -117,7 +117,13 @@ function lineUpFrom(saved: ProjectFile["lineUps"][number]): Result<readonly Play
   const ids = new Set(players.value.map(({ id }) => id));
   if (ids.size < players.value.length)
     return fail("project-player", "The project holds the same player twice in one line-up.");
-  return players;
+  return ok(readyLineUp(players.value) ?? players.value);
+}
+
+/** The ready line-up with these very players: the page knows it by being the same object. */
+function readyLineUp(players: readonly Player[]): readonly Player[] | undefined {
+  const text = JSON.stringify(players);
+  return lineUps.find((ready) => JSON.stringify(ready.players) === text)?.players;
 }
 
 function inquiryFrom(

@@ -1,5 +1,5 @@
 import { deflateSync, strFromU8, strToU8 } from "fflate";
-import { fail, type Count, type Result } from "../../base/index.ts";
+import { fail, ok, type Count, type Result } from "../../base/index.ts";
 import { inflateBounded } from "../bounded-inflate.ts";
 import type { Project, ProjectReading } from "./project-types.ts";
 import { readProject } from "./read-project.ts";
@@ -16,12 +16,17 @@ const MOST_BYTES: Count = 1_000_000;
  * A project as the fragment of an address: the question and the kept voicings, without undo history
  * and settings. Nothing leaves the user's machine but by the link itself.
  * @param project - the project
- * @returns letters, digits, "-", "_" and one dot; without "#"
+ * @returns letters, digits, "-", "_" and one dot; without "#"; or the problem "link-too-large"
  * @source IETF RFC 4648, section 5 (base64url); RFC 1951 (deflate)
  */
-export function writeShareLink(project: Project): string {
-  const text = writeProject({ ...project, settings: {} });
-  return `${PACKING}.${toBase64Url(deflateSync(strToU8(text), { level: 9 }))}`;
+export function writeShareLink(project: Project): Result<string> {
+  const bytes = strToU8(writeProject({ ...project, settings: {} }));
+  const link = `${PACKING}.${toBase64Url(deflateSync(bytes, { level: 9 }))}`;
+  if (bytes.length <= MOST_BYTES && link.length <= MOST_LINK_CHARACTERS) return ok(link);
+  return fail(
+    "link-too-large",
+    "This project is too large for a link: let some kept voicings go, or save it as a file and send that.",
+  );
 }
 
 /**

@@ -1,4 +1,4 @@
-import { record, redo, undo } from "../../explore/index.ts";
+import { record, redo, undo, type History } from "../../explore/index.ts";
 import { page, session } from "../store.ts";
 import type { Session } from "../state/session.ts";
 import { answerLayer, answerQuestion, refreshView } from "./answer.ts";
@@ -49,6 +49,26 @@ export function takeAgain(): void {
   const next = redo(history);
   announce(`Done again: ${next.present.step}.`);
   arrive(history.present, () => page.setState({ history: next, typing: null, drag: null }));
+}
+
+/**
+ * Puts other work on the page: a project that was opened, with its own undo steps.
+ * @param history - the work
+ */
+export function openWork(history: History<Session>): void {
+  page.setState({
+    history,
+    typing: null,
+    drag: null,
+    emptyPlace: null,
+    nextFew: null,
+    unwritten: null,
+    hovered: null,
+    selectedPlayer: null,
+    pointed: null,
+    comparedWith: null,
+  });
+  answerQuestion();
 }
 
 /** Changes the session and works out again what depends on what changed. */

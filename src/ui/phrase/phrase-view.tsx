@@ -1,5 +1,6 @@
 import { useEffect, useState, type DragEvent } from "react";
 import { LiveRegion } from "../parts/live-region.tsx";
+import { isProjectFile, openFile } from "../projects/file-moves.ts";
 import { usePage } from "../store.ts";
 import { AlternativesPanel } from "./alternatives-panel.tsx";
 import { MelodyPanel } from "./melody/melody-panel.tsx";
@@ -69,7 +70,9 @@ function useDrop() {
       event.preventDefault();
       setOver(false);
       const [file] = event.dataTransfer.files;
-      if (file !== undefined) void openMelodyFile(file);
+      if (file === undefined) return;
+      if (isProjectFile(file)) void openFile(file);
+      else void openMelodyFile(file);
     },
   };
 }

@@ -2,9 +2,11 @@ import type { ReactNode } from "react";
 import { askOption } from "../actions/ask.ts";
 import { takeAgain, takeBack } from "../actions/steps.ts";
 import { MidiSheet } from "../midi/midi-sheet.tsx";
+import { ProjectLine } from "../projects/project-line.tsx";
 import { undoLimit, usePage } from "../store.ts";
 import { TeachingDoor } from "../teaching/door.tsx";
 import { ViewSwitch } from "../view-switch.tsx";
+import { counted } from "../words/counts.ts";
 import { HelpSheet } from "./help-sheet.tsx";
 
 /** The view, what the question takes for granted, undo and help. */
@@ -14,11 +16,9 @@ export function StripTools({ children }: { readonly children: ReactNode }) {
   const step = usePage((state) => state.history.present.step);
   return (
     <div className="strip-part strip-tools">
+      <ProjectLine />
       <span className="row strip-views">
         <ViewSwitch />
-        <span className="quiet" title={`Up to ${undoLimit} steps can be taken back`}>
-          Undo {back}, redo {forth}.
-        </span>
       </span>
       <span className="row">{children}</span>
       <span className="row">
@@ -26,12 +26,18 @@ export function StripTools({ children }: { readonly children: ReactNode }) {
           type="button"
           className="link"
           disabled={back === 0}
-          title={back === 0 ? undefined : `Take back: ${step}`}
+          title={back === 0 ? undefined : `Take back: ${step}; ${back} of ${undoLimit} steps kept`}
           onClick={takeBack}
         >
           Undo
         </button>
-        <button type="button" className="link" disabled={forth === 0} onClick={takeAgain}>
+        <button
+          type="button"
+          className="link"
+          disabled={forth === 0}
+          title={forth === 0 ? undefined : `${counted(forth, "step")} can be taken again`}
+          onClick={takeAgain}
+        >
           Redo
         </button>
         <MidiSheet />

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { makePlayer } from "../../../src/band/index.ts";
+import { lineUps, makePlayer } from "../../../src/band/index.ts";
 import { createHistory, readInquiry } from "../../../src/explore/index.ts";
 import { MODEL_VERSION } from "../../../src/files/project/model-version.ts";
 import { rebuiltPlayer, savedPlayer } from "../../../src/files/project/player-request.ts";
@@ -50,6 +50,14 @@ describe("a project file", () => {
     expect(past[0]!.inquiry).toBe(past[1]!.inquiry);
     expect(past[1]!.kept[0]).toBe(present.kept[0]);
     expect(present.kept[0]!.inquiry.players).toBe(future[0]!.inquiry.players);
+  });
+
+  it("has a ready line-up again as the very one that the page offers", () => {
+    for (const { players } of lineUps) {
+      const present = stateOf({ ...richInquiry, players });
+      const { project } = read(writeProject({ ...sampleProject, history: createHistory(present) }));
+      expect(project.history.present.inquiry.players).toBe(players);
+    }
   });
 
   it("of a thousand steps stays small: what steps share is written once", () => {

@@ -2,6 +2,7 @@ import { deflateSync, strToU8 } from "fflate";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { createHistory } from "../../../src/explore/index.ts";
+import type { Project } from "../../../src/files/index.ts";
 import { inflateBounded } from "../../../src/files/bounded-inflate.ts";
 import { readShareLink, writeShareLink } from "../../../src/files/project/share-link.ts";
 import { projects, sampleProject } from "../support/projects.ts";
@@ -10,11 +11,16 @@ const codeOf = (link: string): string => {
   const read = readShareLink(link);
   return read.ok ? "read" : read.problem.code;
 };
+const written = (project: Project): string => {
+  const link = writeShareLink(project);
+  if (!link.ok) throw new Error(link.problem.message);
+  return link.value;
+};
 const linkOf = (bytes: Uint8Array): string =>
   `1.${Buffer.from(deflateSync(bytes)).toString("base64url")}`;
 
 describe("a share link", () => {
-  const link = writeShareLink(sampleProject);
+  const link = written(sampleProject);
 
   it("carries the question and the kept voicings, without history and settings", () => {
     const { name, history } = sampleProject;
@@ -33,7 +39,7 @@ describe("a share link", () => {
     fc.assert(
       fc.property(projects, ({ name, history }) => {
         const project = { name, history: createHistory(history.present), settings: {} };
-        expect(readShareLink(writeShareLink(project))).toMatchObject({
+        expect(readShareLink(written(project))).toMatchObject({
           ok: true,
           value: { project },
         });
@@ -57,6 +63,18 @@ describe("a share link", () => {
     const bomb = linkOf(new Uint8Array(40_000_000));
     expect(bomb.length).toBeLessThan(65_536);
     expect(codeOf(bomb)).toBe("link-too-long");
+  });
+
+  it("is not made of a project that no link could carry", () => {
+    const { history } = sampleProject;
+    // Notes that cannot be packed: digits of a power, all different.
+    const kept = Array.from({ length: 300 }, (_, index) => ({
+      ...history.present.kept[0]!,
+      letter: `A${index}`,
+      note: String(7n ** BigInt(400 + index)),
+    }));
+    const large = { ...sampleProject, history: createHistory({ ...history.present, kept }) };
+    expect(writeShareLink(large)).toMatchObject({ problem: { code: "link-too-large" } });
   });
 
   it("is checked like a file", () => {
