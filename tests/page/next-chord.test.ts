@@ -76,6 +76,20 @@ describe("the next chord", () => {
     await close();
   });
 
+  it("says what keeps it from an answer when the voicing in view cannot be played", async () => {
+    const { page, close } = await openPage();
+    const parts = partsOf(page);
+    await says(parts.stack, firstStack);
+    await parts.token("bari").focus();
+    // Far below the lowest note of a baritone saxophone.
+    for (let step = 0; step < 14; step += 1) await page.keyboard.press("Shift+ArrowDown");
+    await parts.button("Into the next chord").click();
+    const dialog = page.getByRole("dialog", { name: "The next chord" });
+    await says(dialog.getByRole("alert"), "outside the player's range");
+    await says(dialog, "Nothing to show until that is put right.");
+    await close();
+  });
+
   it("offers several ways on, walked by the arrow keys", async () => {
     const { page, radio, summary, close } = await nextChord();
     const first = await summary.innerText();

@@ -1,3 +1,4 @@
+import type { LayerId } from "../../voicing/index.ts";
 import type { Kept } from "../state/session.ts";
 import {
   withCompared,
@@ -12,6 +13,13 @@ import { ordinal } from "../words/counts.ts";
 import { announce } from "./announce.ts";
 import { take, wander } from "./steps.ts";
 
+/** What the map's own answers are called, by layer. */
+const bestNames: Readonly<Record<LayerId, string>> = {
+  free: "Best here",
+  "by-section": "Best by section",
+  crossed: "Best crossed",
+};
+
 /** Keeps the voicing in view. */
 export function keepThis(): void {
   const { view, answer } = page.getState();
@@ -19,7 +27,7 @@ export function keepThis(): void {
   const made = session().made;
   const name =
     view.by === "map"
-      ? "Best here"
+      ? bestNames[answer.map.layer]
       : made === null || view.by === "hand"
         ? "By hand"
         : capital(made.title);

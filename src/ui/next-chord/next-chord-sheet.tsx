@@ -73,6 +73,7 @@ function NextBody() {
   const picked = useNextChord((state) => state.picked);
   const answered = useNextChord((state) => state.answered);
   const view = usePage((state) => state.view);
+  const problem = useNextChord((state) => state.problem);
   // The step is worked out from the stores; it changes with what is read here.
   const step = useMemo(
     () =>
@@ -82,7 +83,13 @@ function NextBody() {
   return (
     <div className="next-body">
       <Continuations />
-      {step === null ? <p className="next-wait quiet">Looking …</p> : <StepView step={step} />}
+      {step === null ? (
+        <p className="next-wait quiet">
+          {problem === "" ? "Looking …" : "Nothing to show until that is put right."}
+        </p>
+      ) : (
+        <StepView step={step} />
+      )}
       <NextHear step={step} />
     </div>
   );
