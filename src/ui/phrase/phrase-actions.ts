@@ -30,7 +30,7 @@ export function goTo(place: PhrasePlace | null): void {
 export function beginPhrase(question: PhraseQuestion, step: string): void {
   const { melody } = question;
   const typed = melody.notes.length === 0 ? "" : writeAbc(melody);
-  phraseStore.setState({ place: null });
+  phraseStore.setState({ place: null, view: null, alternatives: null, problems: [] });
   take({ ...session(), phrase: { typed, question, articulations: {}, alternative: 0 }, step });
 }
 

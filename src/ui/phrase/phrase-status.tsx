@@ -1,7 +1,10 @@
+import type { Melody, MelodyProblem } from "../../theory/index.ts";
 import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
-import { freeAll, stopSearch } from "./phrase-actions.ts";
+import { BarsSheet } from "./melody/bars-sheet.tsx";
+import { OpenButton } from "./open-button.tsx";
+import { freeAll, leavePhrase, stopSearch } from "./phrase-actions.ts";
 import { usePhrase } from "./phrase-store.ts";
 import { searchOn } from "./solve-phrase.ts";
 
@@ -9,13 +12,27 @@ import { searchOn } from "./solve-phrase.ts";
 const mostShown = 4;
 
 /** How far the search is, and what keeps it from an answer. */
-export function PhraseStatus() {
+export function PhraseStatus({ melody }: { readonly melody: Melody }) {
   return (
     <div className="phrase-status">
+      <div className="row status-row">
+        <Progress />
+        <span className="row push">
+          <BarsSheet melody={melody} />
+          <OpenButton className="link" />
+          <button type="button" className="link" onClick={leavePhrase}>
+            Another phrase
+          </button>
+        </span>
+      </div>
       <Problems />
-      <Progress />
     </div>
   );
+}
+
+/** A melody without a note is a beginning, not a mistake. */
+function isEmpty(problems: readonly MelodyProblem[]): boolean {
+  return problems[0]?.code === "melody-empty";
 }
 
 function Progress() {
@@ -23,6 +40,9 @@ function Progress() {
   const fault = usePhrase((state) => state.fault);
   const view = usePhrase((state) => state.view);
   const question = usePage((state) => state.history.present.phrase?.question);
+  const problems = usePhrase((state) => state.problems);
+  if (isEmpty(problems))
+    return <p className="quiet">Put a first note on the staff, type one, or play one in.</p>;
   if (fault !== null)
     return (
       <p className="row" role="alert">
@@ -65,10 +85,7 @@ function Progress() {
 
 function Problems() {
   const problems = usePhrase((state) => state.problems);
-  if (problems.length === 0) return null;
-  const [first] = problems;
-  if (first?.code === "melody-empty")
-    return <p className="quiet">Put a first note on the staff, type one, or play one in.</p>;
+  if (problems.length === 0 || isEmpty(problems)) return null;
   const isHeld = problems.some(({ code }) => code.startsWith("lock"));
   return (
     <div className="phrase-problems" role="alert">

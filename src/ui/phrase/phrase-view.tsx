@@ -33,20 +33,21 @@ export function PhraseView() {
 
 function PhraseBody() {
   const work = usePage((state) => state.history.present.phrase);
+  if (work === null) return null;
   return (
     <main className="phrase-body">
       <div className="phrase-main">
-        <PhraseStatus />
-        {work !== null && <MelodyPanel work={work} />}
-        {work !== null && <TexturePanel work={work} />}
+        <PhraseStatus melody={work.question.melody} />
+        <MelodyPanel work={work} />
+        <TexturePanel work={work} />
+      </div>
+      <div className="phrase-foot">
+        <PhraseHear />
       </div>
       <aside className="phrase-aside" aria-label="One moment">
         <MomentPanel />
         <AlternativesPanel />
       </aside>
-      <div className="phrase-foot">
-        <PhraseHear />
-      </div>
     </main>
   );
 }

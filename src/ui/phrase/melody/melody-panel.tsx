@@ -1,9 +1,6 @@
 import { useState } from "react";
 import type { PhraseWork } from "../../../explore/index.ts";
 import { Choice } from "../../parts/choice.tsx";
-import { OpenButton } from "../open-button.tsx";
-import { leavePhrase } from "../phrase-actions.ts";
-import { BarsSheet } from "./bars-sheet.tsx";
 import { EntryTools } from "./entry-tools.tsx";
 import { MelodyText } from "./melody-text.tsx";
 import { Staff } from "./staff.tsx";
@@ -24,13 +21,6 @@ export function MelodyPanel({ work }: { readonly work: PhraseWork }) {
         <h2 id="melody-head">Melody</h2>
         <Choice label="Melody as" options={ways} value={way} onChange={setWay} />
         {way === "staff" && <EntryTools />}
-        <span className="row push">
-          <BarsSheet melody={work.question.melody} />
-          <OpenButton className="link" />
-          <button type="button" className="link" onClick={leavePhrase}>
-            Another phrase
-          </button>
-        </span>
       </div>
       {way === "staff" ? (
         <>

@@ -75,7 +75,7 @@ function BarSigns(props: {
   return (
     <g>
       {hasNumber && (
-        <text className="bar-number" x={22} y={top - 6}>
+        <text className="bar-number" x={0} y={top - 15}>
           {bar.number}
         </text>
       )}

@@ -49,16 +49,16 @@ export function WhoGrid(props: { readonly question: PhraseQuestion; readonly mel
   };
   return (
     <div className="who-grid">
-      <WhoName
-        isSingly={isSingly}
-        onChange={(next) => {
-          setSingly(next);
-          setStop({ row: 0, bar: 0 });
-        }}
-      />
       <div className="who-table">
         <table ref={grid} role="grid" aria-label="Who plays in which bar" onKeyDown={keyed}>
-          <BarHeads bars={bars} />
+          <BarHeads
+            bars={bars}
+            isSingly={isSingly}
+            onSingly={(next) => {
+              setSingly(next);
+              setStop({ row: 0, bar: 0 });
+            }}
+          />
           <tbody>
             {rows.map((row, at) => (
               <tr key={row.id} data-section={sectionNames[row.id] !== undefined}>
@@ -86,40 +86,38 @@ export function WhoGrid(props: { readonly question: PhraseQuestion; readonly mel
   );
 }
 
-function BarHeads({ bars }: { readonly bars: readonly GridBar[] }) {
+function BarHeads(props: {
+  readonly bars: readonly GridBar[];
+  readonly isSingly: boolean;
+  readonly onSingly: (isSingly: boolean) => void;
+}) {
+  const { bars, isSingly, onSingly } = props;
+  const length = bars.at(-1)?.to ?? 1;
   return (
     <thead>
       <tr>
         <th scope="col">
-          <span className="unseen">Who</span>
+          <b>Who plays</b>
+          <button
+            type="button"
+            className="link"
+            aria-pressed={isSingly}
+            onClick={() => onSingly(!isSingly)}
+          >
+            {isSingly ? "Sections" : "Players"}
+          </button>
         </th>
-        {bars.map(({ number }) => (
-          <th key={number} scope="col">
+        {bars.map(({ number, from, to }) => (
+          <th
+            key={number}
+            scope="col"
+            ref={(cell) => cell?.style.setProperty("width", `${(100 * (to - from)) / length}%`)}
+          >
             {number === 0 ? "up" : number}
           </th>
         ))}
       </tr>
     </thead>
-  );
-}
-
-function WhoName(props: {
-  readonly isSingly: boolean;
-  readonly onChange: (isSingly: boolean) => void;
-}) {
-  const { isSingly, onChange } = props;
-  return (
-    <div className="curve-name">
-      <b>Who plays</b>
-      <button
-        type="button"
-        className="link"
-        aria-pressed={isSingly}
-        onClick={() => onChange(!isSingly)}
-      >
-        {isSingly ? "By section" : "Player by player"}
-      </button>
-    </div>
   );
 }
 
