@@ -5,8 +5,10 @@ import type { InstrumentId } from "../band/index.ts";
  * Source: judgement, to be reviewed by a band director; low brass and flute need most air.
  */
 export const breathTable = Object.freeze({
-  /** Silence that lets a player breathe. */
-  breathSeconds: 0.25,
+  /** Silence that lets a player catch a breath: an eighth rest at 170. */
+  breathSeconds: 0.17,
+  /** A note that is held so long leaves room for a breath at its end. */
+  longNoteSeconds: 0.9,
   longestSeconds: Object.freeze<Record<InstrumentId, number>>({
     trumpet: 9,
     flugelhorn: 9,

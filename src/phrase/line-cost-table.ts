@@ -8,14 +8,14 @@ import type { InstrumentId } from "../band/index.ts";
  */
 export const moveCosts = Object.freeze({
   /** By size of the move in semitones; index 0 is a repeated note under a moving melody. */
-  bySize: Object.freeze([1, 0, 0, 1, 1, 1, 3, 2, 4, 4, 6, 7, 4]),
+  bySize: Object.freeze([2, 0, 0, 1, 1, 2, 4, 3, 5, 5, 7, 8, 5]),
   /** Beyond an octave: this, and one for each further semitone. */
   beyondOctave: 8,
   /** Added for a brass player's leap of this many semitones or more: it may not speak. */
   brassLeap: Object.freeze({ from: 8, cost: 2 }),
   /** Coming in or dropping out where the melody goes on. */
-  enter: 4,
-  leave: 4,
+  enter: 8,
+  leave: 10,
   /** Taking the melody over from the others, or giving it up. */
   leadChange: 3,
   /** A section's first chair overtaken by another of its section, for each who does. */

@@ -2,6 +2,7 @@ import { quantity, type Count, type Seconds } from "../base/index.ts";
 import { accompany, performAccompaniment } from "./accompany.ts";
 import type { PlayedRhythmNote, RhythmNote } from "./accompaniment-types.ts";
 import { articulate, type Articulated, type ArticulationChoices } from "./articulate.ts";
+import { withCaughtBreaths } from "./catch-breath.ts";
 import { partsOf, type PlayerPart } from "./parts.ts";
 import { performParts, type PlayedNote } from "./perform.ts";
 import type { Phrase, PhraseAnswer } from "./phrase-types.ts";
@@ -44,7 +45,7 @@ export function performPhrase(
   const notes = phrase.harmonised.map(({ note }) => note);
   const feel = options.feel ?? feelOf(melody.style, melody.tempo);
   const articulated = articulate(melody, notes, options.articulations ?? {});
-  const parts = partsOf(phrase, answer, articulated);
+  const parts = withCaughtBreaths(phrase, partsOf(phrase, answer, articulated));
   const rhythm = accompany(melody, changes, options.seed ?? 1);
   return {
     feel,

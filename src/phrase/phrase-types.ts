@@ -77,6 +77,8 @@ export interface Phrase {
   readonly changes: readonly ReadChange[];
   readonly dynamics: readonly DynamicMark[];
   readonly players: readonly Player[];
+  /** Players may breathe at the end of long notes. */
+  readonly breaths: boolean;
   readonly harmonised: readonly Harmonised[];
   readonly moments: readonly AskedMoment[];
   readonly remarks: readonly PhraseRemark[];

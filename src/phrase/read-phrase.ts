@@ -65,6 +65,7 @@ export function readPhrase(question: PhraseQuestion): Checked<Phrase> {
       changes: read.value.changes,
       dynamics: question.dynamics,
       players,
+      breaths: question.breaths,
       harmonised: harmonised.value,
       moments: asked,
       remarks,

@@ -35,7 +35,7 @@ describe("what a move costs", () => {
   });
 
   it("is something for a note repeated under a moving melody, nothing when the melody stands still", () => {
-    expect(cost("alto1", 65, 65)).toBe(1);
+    expect(cost("alto1", 65, 65)).toBe(2);
     expect(cost("alto1", 65, 65, situation({ isMelodyMoving: false }))).toBe(0);
   });
 
