@@ -166,12 +166,19 @@ describe("the next chord", () => {
 
   it.each([
     { name: "a tablet", viewport: { width: 1024, height: 768 } },
+    { name: "large type", viewport: { width: 720, height: 450 } },
     { name: "a phone", viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
     { name: "the dark", viewport: { width: 1440, height: 900 }, colorScheme: "dark" as const },
   ])("fits $name", async (options) => {
     const { page, dialog, complaints, close } = await nextChord({ ...options });
     const over = await dialog.evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth);
     expect(over).toBe(0);
+    const [motion, aside] = await Promise.all(
+      [".motion", ".next-aside"].map((part) => dialog.locator(part).boundingBox()),
+    );
+    if (!motion || !aside) throw new Error("the step is not on the page");
+    const isBeside = motion.x + motion.width <= aside.x;
+    expect(isBeside || motion.y + motion.height <= aside.y).toBe(true);
     expect(await faults(page)).toEqual([]);
     expect(complaints).toEqual([]);
     await close();
