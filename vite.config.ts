@@ -3,6 +3,7 @@ import react from "@vitejs/plugin-react";
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
 import { browserArguments, findBrowser } from "./.ci/find-browser.mjs";
+import { offline } from "./.ci/offline.mjs";
 
 const here = (path: string) => resolve(import.meta.dirname, path);
 const isTest = process.env["VITEST"] !== undefined;
@@ -63,7 +64,7 @@ export default defineConfig({
   root: isTest ? "." : "src/ui",
   // Relative addresses: the built page works in any folder of any server.
   base: "./",
-  plugins: [react()],
+  plugins: [react(), offline(here("src/ui/offline/service-worker.ts"))],
   assetsInclude: ["**/*.otf"],
   // Named, so that a browser test never starts over because one more library was met.
   optimizeDeps: {

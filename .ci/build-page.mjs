@@ -3,7 +3,7 @@ import { freshness } from "./freshness.mjs";
 import { installPackages } from "./install.mjs";
 
 const product = "dist/index.html";
-const sources = ["src", "samples-audio", "vite.config.ts", "package-lock.json"];
+const sources = ["src", "samples-audio", "vite.config.ts", "package-lock.json", ".ci/offline.mjs"];
 
 /** Also when a test run asks for the page: the page that people get, not one for tests. */
 const env = { NODE_ENV: "production", VITEST: undefined };

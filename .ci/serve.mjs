@@ -18,6 +18,7 @@ const types = {
   ".otf": "font/otf",
   ".ttf": "font/ttf",
   ".wav": "audio/wav",
+  ".webmanifest": "application/manifest+json",
   ".wasm": "application/wasm",
 };
 

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from "react";
+import { isKeptOffline } from "../offline/keep-offline.ts";
 import { SheetFrame } from "../parts/sheet.tsx";
 import { undoLimit, usePage } from "../store.ts";
 import { counted } from "../words/counts.ts";
@@ -22,6 +23,7 @@ export function ProjectsSheet({ onClose }: { readonly onClose: () => void }) {
       <p className="sheet-lead">
         Your work is kept in this browser as you go, with the steps you can take back. Nothing
         leaves this machine unless you send it yourself, as a file or as a link.
+        {isKeptOffline() && " The page works without a network as well."}
       </p>
       <ThisProject onClose={onClose} />
       <OtherProjects onClose={onClose} />

@@ -1,5 +1,6 @@
 import { answerQuestion } from "../actions/answer.ts";
 import { page } from "../store.ts";
+import { keepOffline } from "../offline/keep-offline.ts";
 import { openLink } from "./file-moves.ts";
 import { isUntouched, keepAsCopy, openStored } from "./open.ts";
 import { listenToTabs, tellTabs, type TabWord } from "./other-tabs.ts";
@@ -58,6 +59,7 @@ function lookUpSoon(): void {
     if (answer === null) return;
     stop();
     idle(() => void lookUpProjects());
+    keepOffline();
   });
 }
 
