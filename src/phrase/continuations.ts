@@ -263,14 +263,14 @@ function poolOf(
   return Array.from({ length: stage.count }, (_, row) => {
     const pitches = [...stage.pitches.subarray(row * width, (row + 1) * width)];
     const sounding = pitches.filter((pitch) => pitch > 0);
-    const stack = new Set(sounding);
+    const { span } = textureOf(sounding);
     const lines = isFreeAfter
       ? linesCost(phrase, fixed, pitches, step)
       : linesCost(phrase, pitches, fixed, step);
     return {
       pitches,
-      span: (Math.max(...stack) - Math.min(...stack)) as Semitones,
-      notes: stack.size,
+      span: span as Semitones,
+      notes: new Set(sounding).size,
       players: sounding.length,
       texture: stage.texture[row]!,
       cost: { voicing: stage.voicing[row]!, chairs: stage.chairs[row]!, lines },

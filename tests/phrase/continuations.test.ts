@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { quantity, type SoundingMidi } from "../../src/base/index.ts";
-import { canSound, lineUpById } from "../../src/band/index.ts";
+import { canSound, lineUpById, lineUps } from "../../src/band/index.ts";
 import {
   continuations,
   moveCost,
@@ -126,6 +126,35 @@ describe("continuations of a voicing", () => {
         expect(awkward.some(({ playerId }) => playerId === player.id)).toBe(cost >= 5);
       });
   });
+
+  it.each(["Bbmaj9", "C7(b9,b13)", "F#m7(b5)", "Adim7", "Dbsus", "E/G#", "N.C."])(
+    "are found for %s and every line-up, with the melody on top",
+    (chordText) => {
+      for (const { id } of lineUps) {
+        const chosen = lineUpById(id);
+        if (!chosen.ok) throw new Error(id);
+        const own = chosen.value.players;
+        const lead = own.some((player) => canSound(player, quantity<SoundingMidi>(72)))
+          ? "C5"
+          : "C4";
+        const held = own.find((player) => canSound(player, quantity<SoundingMidi>(67)));
+        if (!held) throw new Error(`nobody in ${id} plays G4`);
+        const phrase = readPhrase(
+          stepQuestion(
+            request({
+              players: own,
+              held: { chordText: "C13", lead: spelled("G4") },
+              pitches: { [held.id]: quantity<SoundingMidi>(67) },
+              other: { chordText, lead: spelled(lead) },
+            }),
+          ),
+        );
+        if (!phrase.ok) throw new Error(phrase.problems.map(({ message }) => message).join(" "));
+        for (const { pitches } of continuations(phrase.value))
+          expect(pitches).toContain(lead === "C5" ? 72 : 60);
+      }
+    },
+  );
 
   it("are the same every time", () => {
     expect(found().all).toEqual(found().all);
