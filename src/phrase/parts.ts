@@ -78,7 +78,7 @@ function notesOf(
   return notes;
 }
 
-/** The melody keeps its own spelling, in any octave. */
+/** The melody keeps its own spelling, in any octave; nobody else reads a double accidental. */
 function spelled(
   { moment, pitches }: VoicedMoment,
   player: number,
@@ -87,5 +87,6 @@ function spelled(
   const sounding = quantity<SoundingMidi>(pitches[player] ?? 0);
   const below = moment.lead - sounding;
   if (lead && below % 12 === 0) return { ...lead, octave: lead.octave - below / 12 };
-  return spellPitch(sounding, moment.chord);
+  const inChord = spellPitch(sounding, moment.chord);
+  return Math.abs(inChord.alteration) > 1 ? spellPitch(sounding) : inChord;
 }

@@ -10,6 +10,7 @@ import { readPhrase } from "../../src/phrase/read-phrase.ts";
 import { texturePlan } from "../../src/phrase/texture-presets.ts";
 import { texturePresets } from "../../src/phrase/texture-preset-table.ts";
 import { playsAt, type Turn } from "../../src/phrase/who-plays.ts";
+import { spelledToMidi } from "../../src/theory/index.ts";
 import { brokenRules, voicingOf } from "../../src/voicing/index.ts";
 import { playersOf, questionOf, solved } from "./support/phrases.ts";
 import { randomMelodies } from "./support/random-melodies.ts";
@@ -127,12 +128,15 @@ describe("whatever is asked", () => {
     }, 60);
   });
 
-  it("every part is a line: one note at a time, in order, inside the phrase", () => {
+  it("every part is a line that can be read: one note at a time, in order, no double accidentals", () => {
     holding(({ phrase }, answer) => {
       const { parts, seconds, played } = performPhrase(phrase, answer);
       for (const { notes } of parts) {
         let free = 0;
-        for (const { onset, duration } of notes) {
+        for (const { onset, duration, pitch, sounding } of notes) {
+          // None of the melodies drawn has one.
+          expect(Math.abs(pitch.alteration)).toBeLessThanOrEqual(1);
+          expect(spelledToMidi(pitch)).toBe(sounding);
           expect(onset).toBeGreaterThanOrEqual(free);
           expect(duration).toBeGreaterThan(0);
           free = onset + duration;
