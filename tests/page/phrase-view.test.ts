@@ -101,9 +101,9 @@ describe("the melody", () => {
     if (box === null) throw new Error("there is no staff");
     // The middle line of the treble staff is B4, half a space up is C5.
     const middle = box.y + 76; // bottom line at 92, 8 between lines
-    await page.mouse.click(box.x + 90, middle);
+    await page.mouse.click(box.x + 79, middle);
     await voiced.waitFor();
-    const head = staff.locator("[data-chosen] text").first();
+    const head = staff.locator("[data-chosen] text:not(.rest)").first();
     const at = await head.boundingBox();
     if (at === null) throw new Error("there is no note");
     await page.mouse.move(at.x + 4, middle);

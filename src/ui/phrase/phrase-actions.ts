@@ -61,6 +61,20 @@ export function askPhrase(
   changeWork({ question: { ...phrase.question, ...change }, alternative: 0 }, step, typing);
 }
 
+/** Gives the melody to one player wherever the player reaches it; null: to anyone. */
+export function askLead(playerId: string | null): void {
+  const { phrase } = session();
+  if (phrase === null) return;
+  const others = Object.fromEntries(
+    Object.entries(phrase.question).filter(([key]) => key !== "leadPlayer"),
+  ) as unknown as PhraseQuestion;
+  const question = playerId === null ? others : { ...others, leadPlayer: playerId };
+  changeWork(
+    { question, alternative: 0 },
+    playerId === null ? "melody to anyone" : "melody to one",
+  );
+}
+
 /** Another melody, from the staff or the fields above it: the text is written anew. */
 export function askMelody(melody: Melody, step: string, typing: string | null = null): void {
   const { phrase } = session();

@@ -2,9 +2,10 @@ import { ruleTexts } from "../../explore/index.ts";
 import type { PhraseQuestion } from "../../phrase/index.ts";
 import type { Colour } from "../../theory/index.ts";
 import { Choice } from "../parts/choice.tsx";
+import { PickList } from "../parts/pick-list.tsx";
 import { Sheet } from "../parts/sheet.tsx";
 import { SwitchRow, rulesInWords } from "../strip/rules-sheet.tsx";
-import { askPhrase } from "./phrase-actions.ts";
+import { askLead, askPhrase } from "./phrase-actions.ts";
 
 const options: readonly {
   id: "bassSounds" | "strictLowIntervals" | "clusterSetting" | "homes" | "breaths";
@@ -58,6 +59,7 @@ export function PhraseRules({ question }: { readonly question: PhraseQuestion })
           onChange={(colour) => askPhrase({ colour }, `${colour} tones`)}
         />
       </div>
+      <LeadPick question={question} />
       <ul className="switches">
         {ruleTexts.map(({ id, name, meaning, source }) => (
           <SwitchRow
@@ -85,5 +87,22 @@ export function PhraseRules({ question }: { readonly question: PhraseQuestion })
         ))}
       </ul>
     </Sheet>
+  );
+}
+
+const anyone = "anyone";
+
+/** Who has the melody wherever the player reaches it. */
+function LeadPick({ question }: { readonly question: PhraseQuestion }) {
+  const rows = question.players.map(({ id, name }) => ({ id, text: name }));
+  return (
+    <div className="row sheet-line">
+      <PickList
+        label="The melody goes to"
+        rows={[{ id: anyone, text: "anyone" }, ...rows]}
+        picked={question.leadPlayer ?? anyone}
+        onPick={(id) => askLead(id === anyone ? null : id)}
+      />
+    </div>
   );
 }

@@ -1,7 +1,7 @@
 import type { Melody, MelodyProblem } from "../../theory/index.ts";
 import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
-import { counted } from "../words/counts.ts";
+import { counted, listed } from "../words/counts.ts";
 import { BarsSheet } from "./melody/bars-sheet.tsx";
 import { OpenButton } from "./open-button.tsx";
 import { freeAll, leavePhrase, stopSearch } from "./phrase-actions.ts";
@@ -17,6 +17,7 @@ export function PhraseStatus({ melody }: { readonly melody: Melody }) {
     <div className="phrase-status">
       <div className="row status-row">
         <Progress />
+        <Fixed />
         <span className="row push">
           <BarsSheet melody={melody} />
           <OpenButton className="link" />
@@ -27,6 +28,23 @@ export function PhraseStatus({ melody }: { readonly melody: Melody }) {
       </div>
       <Problems />
     </div>
+  );
+}
+
+/** How much is fixed, and a way to let go of it all. */
+function Fixed() {
+  const locks = usePage((state) => state.history.present.phrase?.question.locks);
+  const players = locks?.notes.length ?? 0;
+  const moments = locks?.moments.length ?? 0;
+  if (players + moments === 0) return null;
+  const words = [
+    ...(moments > 0 ? [counted(moments, "moment")] : []),
+    ...(players > 0 ? [counted(players, "note")] : []),
+  ];
+  return (
+    <button type="button" className="link" onClick={freeAll}>
+      Free all that is fixed: {listed(words)}
+    </button>
   );
 }
 

@@ -15,6 +15,15 @@ export const wordTable: readonly (readonly [word: string, meaning: string])[] = 
   ["Lead", "The melody note, and whoever plays it."],
   ["Lead 8vb", "A player who doubles the lead an octave below."],
   ["Fixed", "A player held to a note or to silence while the rest is found anew."],
+  ["Phrase", "A melody with its changes, each note voiced so that every player's line lies well."],
+  ["Moment", "One melody note over one chord, and the voicing found for it."],
+  ["Texture curves", "How wide, how dense and how heavy the band is asked to be from bar to bar."],
+  [
+    "Approach",
+    "A short note on its way into another: its chord comes from where it goes, not from the song.",
+  ],
+  ["Chord sound", "A note that is long or weighty enough to carry the chord of the song."],
+  ["Line", "What one player plays from beginning to end; the search keeps its steps easy."],
   ["Hexagon", "A voicing by section, by the textbook, placed on the same map."],
 ]);
 
@@ -36,5 +45,10 @@ export const keyTable: readonly (readonly [keys: string, meaning: string])[] = O
   ["On a kept voicing’s handle: ← →", "One place on; Home and End to the ends of the row."],
   ["In the note of a kept voicing: Enter", "Ends the note; with Shift a new line."],
   ["Escape", "Stops the sound."],
+  ["On the staff: A to G", "A note; on a note, another pitch for it."],
+  ["On the staff: 1 2 4 8 6", "Whole, half, quarter, eighth, sixteenth; . dots, 3 makes triplets."],
+  ["On the staff: R, T, K", "A rest, a tie, a chord at this beat."],
+  ["On the staff: + − =", "Sharper, flatter, natural; ↑ ↓ by step, Page up and down by octave."],
+  ["On a curve: ↑ ↓ ← →", "A point's value and time; Insert another point, Delete."],
   ["Ctrl + Z, Ctrl + Shift + Z", "Takes a step back, takes it again."],
 ]);

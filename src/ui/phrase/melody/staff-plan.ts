@@ -17,7 +17,15 @@ import type {
 import { stepsOf } from "./staff-steps.ts";
 
 /** Widths in CSS pixels: least of a bar, of a value, and what a quarter adds. Judgement. */
-const sizes = { bar: 74, padding: 14, value: 13, quarter: 17, accidental: 9, sign: 9 };
+const sizes = {
+  bar: 74,
+  padding: 14,
+  value: 13,
+  quarter: 17,
+  accidental: 9,
+  sign: 9,
+  chordLetter: 9.5,
+};
 const valueNames: Readonly<Record<string, number>> = Object.freeze({
   breve: 0.5,
   whole: 1,
@@ -142,11 +150,30 @@ function looseBars(melody: Melody): readonly LooseBar[] {
     memory.beginBar(fifths);
     const from = barStart(melody, number);
     const to = Math.min(melody.length, number === 0 ? melody.pickup : from + barLength(melody));
-    const items = looseItems(melody, from, to, (pitch) => memory.shown(pitch)?.name);
+    const bare = looseItems(melody, from, to, (pitch) => memory.shown(pitch)?.name);
+    const items = withChordRoom(melody, bare, to);
     const natural = items.reduce((sum, item) => sum + item.width, 2 * sizes.padding);
     bars.push({ number, from, to, items, width: Math.max(sizes.bar, natural) });
   }
   return bars;
+}
+
+/** Room for the chord symbols: each ends before the next begins. */
+function withChordRoom(
+  { changes }: Melody,
+  items: readonly LooseItem[],
+  end: number,
+): readonly LooseItem[] {
+  return items.map((item) => {
+    const at = changes.filter(({ onset }) => onset <= item.from).length - 1;
+    const change = changes[at];
+    const next = Math.min(end, changes[at + 1]?.onset ?? end);
+    if (change === undefined || change.onset < (items[0]?.from ?? 0)) return item;
+    const own = items.filter(({ from }) => from >= change.onset && from < next);
+    const natural = own.reduce((sum, one) => sum + one.width, 0);
+    const needed = sizes.chordLetter * change.text.length + sizes.padding;
+    return natural >= needed ? item : { ...item, width: (item.width * needed) / natural };
+  });
 }
 
 type Note = Melody["notes"][number];
