@@ -62,8 +62,8 @@ const others = [
   rule("no-ring", "files do not import each other in a ring", {}, { circular: true }),
   rule(
     "no-orphan",
-    "every file is used and uses something",
-    { path: "^src/", orphan: true, pathNot: "[.]d[.]ts$|/index[.]ts$" },
+    "every file is used and uses something; the service worker stands alone",
+    { path: "^src/", orphan: true, pathNot: "[.]d[.]ts$|/index[.]ts$|/service-worker[.]ts$" },
     {},
   ),
   rule("src-not-tests", "src knows nothing of the tests", { path: "^src/" }, { path: "^tests/" }),
