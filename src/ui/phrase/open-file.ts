@@ -54,8 +54,7 @@ export async function openMelodyFile(file: File): Promise<void> {
 const mostBytes = 32_000_000;
 
 async function readFile(file: File): Promise<Opened> {
-  if (file.size > mostBytes)
-    return refused("The file is larger than 32 MB, too large for a melody.");
+  if (file.size > mostBytes) return refused("The file is too large for a melody.");
   const read = await readMelodyFile(new Uint8Array(await file.arrayBuffer()));
   if (!read.ok) return refused(...read.problems.map(({ message }) => message));
   const { melody, remarks } = read.value;
