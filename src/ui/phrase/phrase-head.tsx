@@ -7,6 +7,7 @@ import { endTyping } from "../actions/steps.ts";
 import { PickList } from "../parts/pick-list.tsx";
 import { usePage } from "../store.ts";
 import { Brand } from "../strip/question-strip.tsx";
+import { PhraseFilesDoor } from "../phrase-files/index.ts";
 import { StripTools } from "../strip/strip-tools.tsx";
 import { counted } from "../words/counts.ts";
 import { withSigns } from "../words/signs.ts";
@@ -26,7 +27,14 @@ export function PhraseHead() {
           {work !== null && <Title melody={work.question.melody} />}
         </div>
         <div className="strip-part strip-band">{work !== null && <Fields work={work} />}</div>
-        <StripTools>{work !== null && <PhraseRules question={work.question} />}</StripTools>
+        <StripTools>
+          {work !== null && (
+            <>
+              <PhraseRules question={work.question} />
+              <PhraseFilesDoor />
+            </>
+          )}
+        </StripTools>
       </div>
     </header>
   );

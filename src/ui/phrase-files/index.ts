@@ -1,0 +1,1 @@
+export { PhraseFilesDoor } from "./phrase-files-door.tsx";
