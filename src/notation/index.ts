@@ -21,3 +21,5 @@ export { tupletWindows, type TupletWindow } from "./tuplet-windows.ts";
 export { beamsOf, type Beams } from "./beams.ts";
 export { accidentalMemory, type AccidentalMemory } from "./accidental-memory.ts";
 export { fifthsAdded, keyReading } from "./key-reading.ts";
+export type * from "./phrase-layout-types.ts";
+export { layoutPhrase, type PhraseLayoutOptions } from "./layout-phrase.ts";
