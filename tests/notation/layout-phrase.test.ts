@@ -3,12 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { instrumentOf } from "../../src/band/index.ts";
 import { layoutPhrase, type PhraseStaff } from "../../src/notation/index.ts";
-import {
-  articulate,
-  performPhrase,
-  type PartNote,
-  type PlayerPart,
-} from "../../src/phrase/index.ts";
+import { articulate, type PartNote, type PlayerPart } from "../../src/phrase/index.ts";
 import type { Phrase } from "../../src/phrase/index.ts";
 import { barLength, spelledToMidi } from "../../src/theory/index.ts";
 import { demoPlayed } from "../audio/support/demo-performance.ts";
