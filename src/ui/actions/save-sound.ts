@@ -1,12 +1,11 @@
 import { createStore, useStore } from "zustand";
 import type { Db, Hertz } from "../../base/index.ts";
-import type { SoundPlan } from "../../audio/index.ts";
 import { session } from "../store.ts";
 import { announce } from "./announce.ts";
 import { fileNameOf } from "./hand-over.ts";
 import { hearingNow, inView, type HeardTurn } from "./hear.ts";
 import { playback } from "./sound-door.ts";
-import { scored, thisOne } from "./sound-piece.ts";
+import { scored, thisOne, type Piece } from "./sound-piece.ts";
 import { sound } from "./sound-state.ts";
 import { openWavTarget, type WavTarget } from "./wav-target.ts";
 
@@ -71,40 +70,16 @@ export async function saveSound(
 ): Promise<void> {
   const hearing = hearingNow();
   const name = fileNameOf([...words, hearing.way], "wav");
-  const plan = () => scored({ turns, hearing }, sound.getState().isMatched);
-  await saveRecordings([{ name, plan: async () => (await plan()).plan }]);
-}
-
-/** A recording to be made. */
-export interface Recording {
-  readonly name: string;
-  readonly plan: () => SoundPlan | Promise<SoundPlan>;
-}
-
-/**
- * Saves recordings, one file after the other. Of one the user is asked where it goes; several are
- * downloaded.
- * @param recordings - what each is called and what sounds in it
- * @returns when all are saved, or one is given up or fails
- */
-export async function saveRecordings(recordings: readonly Recording[]): Promise<void> {
   cancelSaving();
   const mine = new AbortController();
   stopSaving = mine;
-  let outcome = nothingSaved;
-  for (const [index, recording] of recordings.entries()) {
-    saving.setState({ now: { fileName: recording.name, share: 0 }, outcome: "" });
-    outcome = await record(recording, recordings.length === 1, mine.signal);
-    if (outcome !== savedAs(recording.name)) break;
-    if (index > 0) outcome = `Saved ${index + 1} recordings.`;
-  }
+  saving.setState({ now: { fileName: name, share: 0 }, outcome: "" });
+  const outcome = await record({ turns, hearing }, name, mine.signal);
   if (stopSaving !== mine) return;
   stopSaving = null;
   saving.setState({ now: null, outcome });
   announce(outcome);
 }
-
-const savedAs = (name: string): string => `Saved as ${name}.`;
 
 /** Gives up the recording that is being made; nothing is saved. */
 export function cancelSaving(): void {
@@ -112,18 +87,14 @@ export function cancelSaving(): void {
 }
 
 /** Asks where, renders, hands the file over; says what became of it. */
-async function record(
-  { name, plan }: Recording,
-  isAsked: boolean,
-  signal: AbortSignal,
-): Promise<string> {
-  const target = await openWavTarget(name, isAsked);
+async function record(piece: Piece, name: string, signal: AbortSignal): Promise<string> {
+  const target = await openWavTarget(name);
   if (target === null || signal.aborted) return nothingSaved;
   try {
-    const failure = await fill(target, await plan(), name, signal);
+    const failure = await fill(target, piece, name, signal);
     if (failure === null) {
       await target.finish();
-      return savedAs(name);
+      return `Saved as ${name}.`;
     }
     await target.giveUp();
     return failure;
@@ -136,10 +107,11 @@ async function record(
 /** Renders into the target; says why that did not come to an end, or null when it did. */
 async function fill(
   target: WavTarget,
-  plan: SoundPlan,
+  piece: Piece,
   name: string,
   signal: AbortSignal,
 ): Promise<string | null> {
+  const { plan } = await scored(piece, sound.getState().isMatched);
   if (plan.events.length === 0) return "None of the players chosen to be heard sounds here.";
   const [player, { renderWav }] = await Promise.all([playback(), import("../../files/index.ts")]);
   let fault: unknown;

@@ -24,12 +24,11 @@ const wavType = { description: "WAV recording", accept: { "audio/wav": [".wav"] 
  * Lets the user say where a recording goes, where the browser asks; else it is gathered and
  * downloaded when it is whole. Call it from the handler of a click or a key.
  * @param name - what the file is called
- * @param isAsked - false to download without asking
  * @returns where to write; null when the user would rather not
  */
-export async function openWavTarget(name: string, isAsked = true): Promise<WavTarget | null> {
+export async function openWavTarget(name: string): Promise<WavTarget | null> {
   const { showSaveFilePicker } = window as unknown as FilePicker;
-  if (!isAsked || showSaveFilePicker === undefined) return gathered(name);
+  if (showSaveFilePicker === undefined) return gathered(name);
   try {
     const handle = await showSaveFilePicker.call(window, {
       suggestedName: name,

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useEffect, useState, type ReactNode } from "react";
 import { chooseWay, matchLevels } from "../actions/hear.ts";
 import { forgetOutcome, saveSound, useSaving, useSavingOutcome } from "../actions/save-sound.ts";
 import { useSound } from "../actions/sound-state.ts";
@@ -9,7 +9,6 @@ import { usePage } from "../store.ts";
 import { listed } from "../words/counts.ts";
 import { copyText, saveFile, type FileKind, type PictureStaves } from "./export-files.ts";
 import { exportItems, nameWords, type ExportScope } from "./export-items.ts";
-import { Save, Way } from "./way.tsx";
 import "./exports.css";
 
 /** Voicings as files and as text. */
@@ -119,6 +118,35 @@ function useScopes(): readonly ChoiceOption<ExportScope>[] {
     ...(chosen.length > 0 ? [{ value: "chosen" as const, text: chosenText }] : []),
     ...(kept.length > 0 ? [{ value: "all" as const, text: `All ${kept.length} kept` }] : []),
   ];
+}
+
+function Way(props: {
+  readonly name: string;
+  readonly meaning: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <li className="export">
+      <div>
+        <h3>{props.name}</h3>
+        <p className="quiet">{props.meaning}</p>
+      </div>
+      <div className="row export-acts">{props.children}</div>
+    </li>
+  );
+}
+
+function Save(props: {
+  readonly what: string;
+  readonly text?: string;
+  readonly onPress: () => void;
+}) {
+  const { what, text = "Save", onPress } = props;
+  return (
+    <button type="button" className="act" aria-label={`Save as ${what}`} onClick={onPress}>
+      {text}
+    </button>
+  );
 }
 
 const ways = [

@@ -7,7 +7,6 @@ import { endTyping } from "../actions/steps.ts";
 import { PickList } from "../parts/pick-list.tsx";
 import { usePage } from "../store.ts";
 import { Brand } from "../strip/question-strip.tsx";
-import { PhraseFilesDoor } from "../phrase-files/index.ts";
 import { StripTools } from "../strip/strip-tools.tsx";
 import { counted } from "../words/counts.ts";
 import { withSigns } from "../words/signs.ts";
@@ -27,14 +26,7 @@ export function PhraseHead() {
           {work !== null && <Title melody={work.question.melody} />}
         </div>
         <div className="strip-part strip-band">{work !== null && <Fields work={work} />}</div>
-        <StripTools>
-          {work !== null && (
-            <>
-              <PhraseRules question={work.question} />
-              <PhraseFilesDoor />
-            </>
-          )}
-        </StripTools>
+        <StripTools>{work !== null && <PhraseRules question={work.question} />}</StripTools>
       </div>
     </header>
   );

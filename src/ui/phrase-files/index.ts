@@ -1,1 +1,0 @@
-export { PhraseFilesDoor } from "./phrase-files-door.tsx";
