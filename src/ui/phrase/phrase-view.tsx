@@ -3,6 +3,7 @@ import { LiveRegion } from "../parts/live-region.tsx";
 import { isProjectFile, openFile } from "../projects/file-moves.ts";
 import { usePage } from "../store.ts";
 import { AlternativesPanel } from "./alternatives-panel.tsx";
+import { LinesPanel } from "./lines/lines-panel.tsx";
 import { MelodyPanel } from "./melody/melody-panel.tsx";
 import { MomentPanel } from "./note/moment-panel.tsx";
 import { NewsOfFile } from "./news-of-file.tsx";
@@ -40,6 +41,7 @@ function PhraseBody() {
         <PhraseStatus melody={work.question.melody} />
         <MelodyPanel work={work} />
         <TexturePanel work={work} />
+        <LinesPanel />
       </div>
       <div className="phrase-foot">
         <PhraseHear />
