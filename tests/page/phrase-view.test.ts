@@ -150,33 +150,6 @@ describe("the melody", () => {
   });
 });
 
-describe("away with it", () => {
-  it("saves MusicXML that holds every part, and a MIDI file", async () => {
-    const { page, button, close } = await shout();
-    await button("Save").click();
-    const dialog = page.getByRole("dialog");
-    const saved = async (name: string) => {
-      const coming = page.waitForEvent("download");
-      await dialog.getByRole("button", { name, exact: true }).click();
-      const download = await coming;
-      const stream = await download.createReadStream();
-      const pieces: Buffer[] = [];
-      for await (const piece of stream) pieces.push(piece as Buffer);
-      return { name: download.suggestedFilename(), bytes: Buffer.concat(pieces) };
-    };
-    const score = await saved("MusicXML");
-    expect(score.name).toBe("hornweave-Tidemill-Shout.musicxml");
-    const text = score.bytes.toString("utf8");
-    // W3C MusicXML 4.0: a score-part for each of the 13 horns.
-    expect(text.match(/<score-part /g)).toHaveLength(13);
-    const midi = await saved("MIDI file");
-    // RP-001 Standard MIDI Files 1.0: the header chunk comes first.
-    expect(midi.bytes.subarray(0, 4).toString("latin1")).toBe("MThd");
-    expect(await faults(page)).toEqual([]);
-    await close();
-  });
-});
-
 describe("what the user decides", () => {
   it("opens a moment on the one-chord page and brings another voicing of it back, fixed", async () => {
     const { page, staff, moment, voiced, button, stack, close } = await shout();

@@ -6,7 +6,6 @@ import { BarsSheet } from "./melody/bars-sheet.tsx";
 import { OpenButton } from "./open-button.tsx";
 import { freeAll, leavePhrase, stopSearch } from "./phrase-actions.ts";
 import { usePhrase } from "./phrase-store.ts";
-import { SaveSheet } from "./save/save-sheet.tsx";
 import { searchOn } from "./solve-phrase.ts";
 
 /** Most problems shown at once. */
@@ -22,7 +21,6 @@ export function PhraseStatus({ melody }: { readonly melody: Melody }) {
         <span className="row push">
           <BarsSheet melody={melody} />
           <OpenButton className="link" />
-          <SaveSheet />
           <button type="button" className="link" onClick={leavePhrase}>
             Another phrase
           </button>

@@ -1,4 +1,5 @@
 import { useEffect, useId, useRef } from "react";
+import { fileNameOf, handOver } from "../../actions/hand-over.ts";
 import { endTyping } from "../../actions/steps.ts";
 import { WarnSign } from "../../parts/warn-sign.tsx";
 import { usePage } from "../../store.ts";
@@ -38,6 +39,7 @@ export function MelodyText() {
           onChange={({ target }) => void typeMelody(target.value)}
           onBlur={endTyping}
         />
+        <SaveText typed={typed} />
       </div>
       <div className="melody-said" id={`${id}-said`} aria-live="polite">
         {isWrong && (
@@ -64,6 +66,21 @@ export function MelodyText() {
         {!isWrong && remarks.length === 0 && <TextHelp />}
       </div>
     </div>
+  );
+}
+
+/** The text as a file. */
+function SaveText({ typed }: { readonly typed: string }) {
+  const title = usePage((state) => state.history.present.phrase?.question.melody.title ?? "");
+  return (
+    <button
+      type="button"
+      className="link"
+      disabled={typed.trim() === ""}
+      onClick={() => handOver(typed, fileNameOf([title], "abc"), "text/vnd.abc")}
+    >
+      Save the text as ABC
+    </button>
   );
 }
 
