@@ -1,11 +1,10 @@
 import { readFileSync, writeFileSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import AxeBuilder from "@axe-core/playwright";
-import type { BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeBrowser, openPage } from "./open-page.ts";
 import { firstStack, partsOf, says } from "./page-parts.ts";
+import { axeFaults, notice, openSheet, press, saved, work } from "./project-parts.ts";
 
 let folder = "";
 beforeAll(() => {
@@ -15,36 +14,6 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
   await closeBrowser();
 });
-
-const saved = (page: Page) => page.getByTestId("saved").filter({ hasText: /^saved$/ });
-const notice = (page: Page) => page.getByTestId("notice");
-
-/** Asks for another chord and waits until that is stored. */
-async function work(page: Page, chord = "Cm9"): Promise<void> {
-  await partsOf(page).chord.fill(chord);
-  await saved(page).waitFor();
-}
-
-const press = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
-
-async function openSheet(page: Page) {
-  await page.getByRole("button", { name: /^Projects:/ }).click();
-  const sheet = page.getByRole("dialog", { name: "Projects" });
-  await sheet.waitFor();
-  return sheet;
-}
-
-/** A further tab of the same browser. */
-async function secondTab(context: BrowserContext): Promise<Page> {
-  const page = await context.newPage();
-  await page.goto(inject("pageAddress"));
-  return page;
-}
-
-async function axeFaults(page: Page): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page }).exclude(".lattice").analyze();
-  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" | ")}`);
-}
 
 describe("work", () => {
   it("is there again after the page is loaded anew, with what can be undone and redone", async () => {
@@ -92,6 +61,21 @@ describe("work", () => {
     await page.reload();
     expect(await parts.chord.inputValue()).toBe("E7");
     await saved(page).waitFor();
+    await close();
+  });
+
+  it("on a phrase is there again as well", async () => {
+    const { page, complaints, close } = await openPage();
+    await says(partsOf(page).stack, firstStack);
+    await partsOf(page).choice("Phrase").click();
+    await page.getByRole("button", { name: /Tidemill Shout/ }).click();
+    await saved(page).waitFor();
+    await page.reload();
+    await page.getByRole("textbox", { name: "Title" }).waitFor();
+    expect(await page.getByRole("textbox", { name: "Title" }).inputValue()).toBe("Tidemill Shout");
+    await press(page, "Undo").click();
+    await page.getByRole("button", { name: /Tidemill Shout/ }).waitFor();
+    expect(complaints).toEqual([]);
     await close();
   });
 
@@ -266,113 +250,48 @@ describe("a file", () => {
   });
 });
 
-describe("two tabs on one project", () => {
-  it("say so, and the one that falls behind chooses the other version", async () => {
-    const { page, close } = await openPage();
-    await says(partsOf(page).stack, firstStack);
-    await work(page, "Cm9");
-    const other = await secondTab(page.context());
-    await says(notice(other), "open in another tab");
-    await work(other, "G7");
-    await says(notice(page), "changed in another tab");
-    await says(page.getByTestId("saved"), "not saved");
-    expect(await partsOf(page).chord.inputValue()).toBe("Cm9");
-    expect(await axeFaults(page)).toEqual([]);
-    await partsOf(page).button("Take the other version").click();
-    await saved(page).waitFor();
-    expect(await partsOf(page).chord.inputValue()).toBe("G7");
-    await close();
-  });
-
-  it("or keeps its own as a copy; neither is overwritten", async () => {
-    const { page, close } = await openPage();
-    await says(partsOf(page).stack, firstStack);
-    await work(page, "Cm9");
-    const other = await secondTab(page.context());
-    await says(notice(other), "open in another tab");
-    await work(other, "G7");
-    await says(notice(page), "changed in another tab");
-    await partsOf(page).chord.fill("E7");
-    await partsOf(page).button("Keep this as a copy").click();
-    await page.getByRole("button", { name: "Projects: Sketch 1, copy" }).waitFor();
-    await saved(page).waitFor();
-    await page.reload();
-    await page.getByRole("button", { name: "Projects: Sketch 1, copy" }).waitFor();
-    expect(await partsOf(page).chord.inputValue()).toBe("E7");
-    await other.reload();
-    await other.getByRole("button", { name: "Projects: Sketch 1", exact: true }).waitFor();
-    expect(await partsOf(other).chord.inputValue()).toBe("G7");
-    await close();
-  });
-
-  it("notice when the project is removed in one of them", async () => {
-    const { page, close } = await openPage();
-    await says(partsOf(page).stack, firstStack);
-    await work(page, "Cm9");
-    const other = await secondTab(page.context());
-    await says(notice(other), "open in another tab");
-    await (await openSheet(other)).getByRole("button", { name: "Remove Sketch 1" }).click();
-    await says(notice(page), "removed in another tab");
-    await partsOf(page).button("Keep this as a copy").click();
-    await saved(page).waitFor();
-    await close();
-  });
-});
-
-describe("a store that cannot be used", () => {
-  /** Breaks the browser's database before the page sees it. */
-  async function brokenPage(how: "missing" | "refused" | "full") {
-    const opened = await openPage();
-    await opened.page.context().addInitScript((kind) => {
-      const fail = (name: string) => () => {
-        throw new DOMException("no", name);
-      };
-      if (kind === "missing") Object.defineProperty(window, "indexedDB", { value: undefined });
-      if (kind === "refused") IDBFactory.prototype.open = fail("SecurityError");
-      if (kind === "full") IDBObjectStore.prototype.put = fail("QuotaExceededError");
-    }, how);
-    await opened.page.reload();
-    await says(partsOf(opened.page).stack, firstStack);
-    return opened;
+describe("a file with a nonsense phrase", () => {
+  type Melody = Record<string, unknown> & { division: number };
+  interface PhraseFile {
+    notes: Record<string, unknown>[];
+    melodies: Melody[];
+    lineUps: unknown[];
+    curves: Record<string, unknown>[];
   }
-
-  it.each([
-    ["missing", "does not let this page keep projects"],
-    ["refused", "does not let this page keep projects"],
-    ["full", "has no room left"],
-  ] as const)("because it is %s: said, a file is offered, work goes on", async (how, words) => {
-    const { page, complaints, close } = await brokenPage(how);
-    const parts = partsOf(page);
-    await parts.chord.fill("Cm9");
-    await says(notice(page), words);
-    await says(page.getByTestId("saved"), "not saved");
-    expect(await axeFaults(page)).toEqual([]);
-    const download = page.waitForEvent("download");
-    await notice(page).getByRole("button", { name: "Save as a file" }).click();
-    expect((await download).suggestedFilename()).toMatch(/\.json$/);
-    await parts.chord.fill("G7");
-    await says(parts.stack, "F");
-    await press(page, "Undo").click();
-    expect(complaints).toEqual([]);
-    await close();
-  });
-
-  it("that has room again takes the work", async () => {
-    const { page, close } = await openPage();
+  it.each<[string, (file: PhraseFile) => void]>([
+    ["all notes at once", ({ notes }) => notes.forEach((one) => Object.assign(one, { at: 0 }))],
+    ["no note", ({ melodies }) => melodies.forEach((one) => Object.assign(one, { notes: [] }))],
+    ["nobody to play", (file) => (file.lineUps = file.lineUps.map(() => []))],
+    [
+      "a curve that runs backwards",
+      ({ curves }) =>
+        curves.forEach((one) =>
+          Object.assign(one, {
+            span: [
+              [99, 1000],
+              [0, 0],
+            ],
+          }),
+        ),
+    ],
+  ])("leaves the page alive: %s", async (_, change) => {
+    const { page, complaints, close } = await openPage();
     await says(partsOf(page).stack, firstStack);
-    await page.evaluate(() => {
-      const { put } = IDBObjectStore.prototype;
-      IDBObjectStore.prototype.put = () => {
-        throw new DOMException("no", "QuotaExceededError");
-      };
-      Object.assign(window, { makeRoom: () => (IDBObjectStore.prototype.put = put) });
-    });
-    await partsOf(page).chord.fill("Cm9");
-    await says(notice(page), "has no room left");
-    await page.evaluate(() => void (window as unknown as { makeRoom: () => void }).makeRoom());
-    await partsOf(page).button("Try again").click();
+    const text = readFileSync(new URL("../golden/files/project-2.json", import.meta.url), "utf8");
+    const file = JSON.parse(text) as PhraseFile;
+    change(file);
+    const path = join(folder, "phrase.json");
+    writeFileSync(path, JSON.stringify(file));
+    await (await openSheet(page)).getByLabel("Project file").setInputFiles(path);
+    await page.getByRole("button", { name: "Projects: Test project, act 2" }).waitFor();
+    await partsOf(page).choice("Phrase").click();
+    await page.locator(".phrase-body").waitFor();
+    await partsOf(page).choice("One chord").click();
+    await partsOf(page).chord.fill("F13");
+    await partsOf(page).melody.fill("D5");
     await saved(page).waitFor();
-    expect(await notice(page).count()).toBe(0);
+    expect(await page.locator(".rescue").count()).toBe(0);
+    expect(complaints).toEqual([]);
     await close();
   });
 });

@@ -1,15 +1,12 @@
 import { readFileSync } from "node:fs";
-import AxeBuilder from "@axe-core/playwright";
-import type { Page } from "playwright-core";
 import { afterAll, describe, expect, inject, it } from "vitest";
 import { readProject, readShareLink, writeShareLink } from "../../src/files/index.ts";
 import { closeBrowser, openPage } from "./open-page.ts";
 import { firstStack, partsOf, says } from "./page-parts.ts";
+import { axeFaults, notice, saved } from "./project-parts.ts";
 
 afterAll(closeBrowser);
 
-const notice = (page: Page) => page.getByTestId("notice");
-const saved = (page: Page) => page.getByTestId("saved").filter({ hasText: /^saved$/ });
 const sample = readFileSync(new URL("../golden/files/project-1.json", import.meta.url), "utf8");
 
 /** A link to the sample project, saved with whatever version of the costs. */
@@ -62,8 +59,7 @@ describe("sharing", () => {
     await partsOf(page).button("Share").click();
     const link = await page.getByRole("textbox", { name: "The link" }).inputValue();
     expect(readShareLink(new URL(link).hash)).toMatchObject({ ok: true });
-    const { violations } = await new AxeBuilder({ page }).exclude(".lattice").analyze();
-    expect(violations.map(({ id }) => id)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     await close();
   });
 

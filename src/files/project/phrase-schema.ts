@@ -52,12 +52,15 @@ export const savedMelody = z
     repeats: list(repeat, 200),
   })
   .check(
-    z.refine(
-      ({ division: parts, metre: [beats, type], length }) =>
-        (length * type) / (parts * 4 * beats) <= MOST_BARS,
-      "too many bars",
-    ),
+    z.refine((melody) => Number.isInteger(barOf(melody)), "no whole bar"),
+    z.refine((melody) => melody.pickup < barOf(melody), "a pickup as long as a bar"),
+    z.refine((melody) => melody.length / barOf(melody) <= MOST_BARS, "too many bars"),
   );
+
+/** Length of a bar in parts of a quarter note. */
+function barOf(melody: { readonly division: number; readonly metre: [number, number] }): number {
+  return (melody.division * 4 * melody.metre[0]) / melody.metre[1];
+}
 
 const curve = list(z.tuple([time, within(0, 1_000)]), 2_000).check(z.minLength(1));
 

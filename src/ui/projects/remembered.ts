@@ -1,11 +1,14 @@
 const place = "hornweave-project";
+/** Remembered for a project that is not stored, so that no other one is opened in its place. */
+const none = "none";
 
 /**
  * The project worked on last: in this tab, else in any.
- * @returns its id, or null when there is none or the browser does not tell
+ * @returns its id; null for one that is not stored; undefined when nothing is remembered
  */
-export function rememberedProject(): string | null {
-  return read(() => sessionStorage) ?? read(() => localStorage);
+export function rememberedProject(): string | null | undefined {
+  const id = read(() => sessionStorage) ?? read(() => localStorage) ?? undefined;
+  return id === none ? null : id;
 }
 
 /**
@@ -15,8 +18,7 @@ export function rememberedProject(): string | null {
 export function rememberProject(id: string | null): void {
   for (const storage of [() => sessionStorage, () => localStorage])
     try {
-      if (id === null) storage().removeItem(place);
-      else storage().setItem(place, id);
+      storage().setItem(place, id ?? none);
     } catch {
       // A refused storage costs the memory of what was open, nothing else.
     }

@@ -19,8 +19,8 @@ export async function beginWork(): Promise<void> {
   listenToTabs(heard);
   startAutosave();
   const id = rememberedProject();
-  if (location.hash.length > 1 || id !== null) {
-    const opening = openRemembered(id);
+  if (location.hash.length > 1 || typeof id === "string") {
+    const opening = openRemembered(id ?? null);
     const isLate = await Promise.race([opening, later(patienceMs)]);
     if (isLate === "late")
       warn(
@@ -68,7 +68,8 @@ async function lookUpProjects(): Promise<void> {
   const entries = await storedEntries();
   const latest = entries[0];
   // The browser forgot what was open, not what is stored.
-  if (latest !== undefined && projects.getState().id === null && isUntouched() && !isLink())
+  const isUnknown = rememberedProject() === undefined && projects.getState().id === null;
+  if (latest !== undefined && isUnknown && isUntouched() && !isLink())
     await openStored(latest.id, isUntouched);
 }
 

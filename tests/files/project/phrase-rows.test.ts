@@ -138,6 +138,12 @@ describe("hostile phrases", () => {
     ],
     ["notes that are not there", "melodies[0].notes", { melodies: [{ ...melody, notes: [9999] }] }],
     ["a metre of nothing", "melodies[0].metre[1]", { melodies: [{ ...melody, metre: [4, 0] }] }],
+    ["a pickup of a bar and more", "melodies[0]", { melodies: [{ ...melody, pickup: 1000 }] }],
+    [
+      "a bar that is not whole",
+      "melodies[0]",
+      { melodies: [{ ...melody, division: 1, metre: [1, 32] }] },
+    ],
     ["a curve without a point", "curves[0].span", { curves: [{ ...file.curves[0]!, span: [] }] }],
     [
       "a curve to infinity",
