@@ -1,6 +1,7 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
+import { plugIn, release, strike } from "./midi-stand-in.ts";
 import { closeBrowser, openPage } from "./open-page.ts";
 import { firstStack, partsOf, says } from "./page-parts.ts";
 
@@ -112,6 +113,34 @@ describe("the melody", () => {
     await page.mouse.up();
     await asText();
     expect(await text.inputValue()).toMatch(/\nc/);
+    await close();
+  });
+
+  it("is played in, key by key, in the length that is chosen", async () => {
+    const open = await openPage(desk);
+    const { page, close } = open;
+    await plugIn(page, "yes");
+    await page.reload();
+    await says(partsOf(page).stack, firstStack);
+    await page.getByRole("radio", { name: "Phrase" }).click();
+    await partsOf(page).button("Eight empty bars").click();
+    await partsOf(page).button("MIDI keyboard and out").press("Enter");
+    await partsOf(page).button("Connect MIDI").press("Enter");
+    await page.getByRole("dialog").getByRole("button", { name: "Keyboard" }).click();
+    await page.getByRole("option", { name: "Test keyboard" }).click();
+    await page.getByRole("button", { name: "Close", exact: true }).click();
+    for (const key of [60, 64, 67]) {
+      await strike(page, key);
+      await release(page, key);
+      await page.waitForFunction(
+        (count) => document.querySelectorAll("[data-chosen] text:not(.rest)").length >= count,
+        key === 60 ? 1 : key === 64 ? 2 : 3,
+      );
+    }
+    await page.getByRole("radio", { name: "As text" }).click();
+    const text = page.getByRole("textbox", { name: /^Melody in ABC/ });
+    // C4, E4 and G4 as eighths: capitals without a comma in ABC 2.1.
+    expect(await text.inputValue()).toContain("CE G");
     await close();
   });
 
