@@ -1,1 +1,2 @@
 export { PhraseHear } from "./phrase-hear.tsx";
+export { PhraseScore } from "./phrase-score.tsx";

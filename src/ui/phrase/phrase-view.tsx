@@ -12,7 +12,7 @@ import { PhraseBegin } from "./phrase-begin.tsx";
 import { PhraseHead } from "./phrase-head.tsx";
 import { PhraseStatus } from "./phrase-status.tsx";
 import { followPhrase } from "./solve-phrase.ts";
-import { PhraseHear } from "../phrase-score/index.ts";
+import { PhraseHear, PhraseScore } from "../phrase-score/index.ts";
 import { TexturePanel } from "./texture/texture-panel.tsx";
 import "./phrase.css";
 import "./texture/texture.css";
@@ -42,6 +42,7 @@ function PhraseBody() {
         <MelodyPanel work={work} />
         <TexturePanel work={work} />
         <LinesPanel />
+        <PhraseScore />
       </div>
       <div className="phrase-foot">
         <PhraseHear />
