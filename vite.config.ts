@@ -43,7 +43,7 @@ const browserTests = {
   },
 };
 
-/** The built page, driven from outside as a person would, one file at a time. */
+/** The built page, driven from outside as a person would, two files at a time: most of it is waiting. */
 const pageTests = {
   extends: true as const,
   test: {
@@ -51,7 +51,7 @@ const pageTests = {
     environment: "node" as const,
     include: ["tests/page/**/*.test.ts"],
     globalSetup: [here("tests/set-up/built-page.ts")],
-    fileParallelism: false,
+    maxWorkers: 2,
     // After all others: a page that waits for a busy machine tells nothing.
     sequence: { groupOrder: 2 },
     testTimeout: 60_000,

@@ -83,13 +83,13 @@ function Progress() {
       </p>
     );
   if (view === null || view.work.question !== question) return <p className="quiet">&nbsp;</p>;
-  const { moments, cost } = view.answer;
+  const { moments } = view.answer;
   const candidates = moments.reduce((sum, moment) => sum + moment.candidates, 0);
   return (
     <p className="row" data-testid="phrase-state" data-whole={view.isWhole}>
       <span className="quiet">
         {view.isWhole
-          ? `${counted(moments.length, "moment")}, the best path through ${candidates.toLocaleString("en")} voicings, cost ${cost.toLocaleString("en")}.`
+          ? `${counted(moments.length, "moment")}, the best path through ${candidates.toLocaleString("en")} voicings.`
           : "A first answer; a better one was not looked for."}
       </span>
       {!view.isWhole && (
