@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import type { StoredEntry } from "../../files/index.ts";
 import { longestName } from "./open.ts";
 
@@ -15,12 +15,17 @@ export function ProjectRow(props: {
 }) {
   const { entry, isThis, when, onOpen, onRename, onCopy, onRemove } = props;
   const [typed, setTyped] = useState<string | null>(null);
+  const row = useRef<HTMLLIElement>(null);
   const settle = (isMeant: boolean) => {
     if (typed !== null && isMeant) onRename(typed);
     setTyped(null);
   };
+  const settleByKey = (isMeant: boolean) => {
+    settle(isMeant);
+    goOnFrom(row.current);
+  };
   return (
-    <li className="project-row" aria-current={isThis || undefined}>
+    <li ref={row} className="project-row" aria-current={isThis || undefined}>
       <span className="project-words">
         {typed === null ? (
           <b>{entry.name}</b>
@@ -34,10 +39,10 @@ export function ProjectRow(props: {
             onChange={(event) => setTyped(event.target.value)}
             onBlur={() => settle(true)}
             onKeyDown={(event) => {
-              if (event.key === "Enter") settle(true);
+              if (event.key === "Enter") settleByKey(true);
               if (event.key === "Escape") {
                 event.stopPropagation();
-                settle(false);
+                settleByKey(false);
               }
             }}
           />
@@ -46,7 +51,12 @@ export function ProjectRow(props: {
       </span>
       <span className="row project-acts">
         {!isThis && <Act text="Open" of={entry.name} onPress={onOpen} />}
-        <Act text="Rename" of={entry.name} onPress={() => setTyped(entry.name)} />
+        <Act
+          text="Rename"
+          of={entry.name}
+          className="link project-change"
+          onPress={() => setTyped(entry.name)}
+        />
         <Act text="Copy" of={entry.name} onPress={onCopy} />
         <Act text="Remove" of={entry.name} onPress={onRemove} />
       </span>
@@ -54,10 +64,20 @@ export function ProjectRow(props: {
   );
 }
 
-function Act(props: { readonly text: string; readonly of: string; readonly onPress: () => void }) {
-  const { text, of, onPress } = props;
+/** By keyboard one goes on from where one was. */
+function goOnFrom(row: HTMLElement | null): void {
+  requestAnimationFrame(() => row?.querySelector<HTMLElement>(".project-change")?.focus());
+}
+
+function Act(props: {
+  readonly text: string;
+  readonly of: string;
+  readonly className?: string;
+  readonly onPress: () => void;
+}) {
+  const { text, of, className = "link", onPress } = props;
   return (
-    <button type="button" className="link" aria-label={`${text} ${of}`} onClick={onPress}>
+    <button type="button" className={className} aria-label={`${text} ${of}`} onClick={onPress}>
       {text}
     </button>
   );

@@ -131,7 +131,7 @@ function RemovedLine() {
   return (
     <p className="row wraps" role="status">
       {removed.name} is removed.
-      <button type="button" className="link" onClick={removed.bringBack}>
+      <button type="button" className="link" autoFocus onClick={removed.bringBack}>
         Bring it back
       </button>
     </p>
