@@ -1,4 +1,4 @@
-import { useRef, useState, type KeyboardEvent } from "react";
+import { useEffect, useRef, useState, type KeyboardEvent } from "react";
 import type { Player } from "../../../band/index.ts";
 import { playsAt, type PhraseQuestion } from "../../../phrase/index.ts";
 import type { Melody } from "../../../theory/index.ts";
@@ -38,6 +38,9 @@ export function WhoGrid(props: { readonly question: PhraseQuestion; readonly mel
   const grid = useRef<HTMLTableElement>(null);
   const rows = rowsOf(question.players, isSingly);
   const bars = gridBars(melody);
+  useEffect(() => {
+    grid.current?.style.setProperty("--bars", String(bars.length));
+  }, [bars.length]);
   const keyed = (event: KeyboardEvent) => {
     const [down, right] = moves[event.key] ?? [0, 0];
     if (down === 0 && right === 0) return;
