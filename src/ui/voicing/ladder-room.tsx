@@ -11,7 +11,7 @@ import { Threads, type ThreadEnd } from "./threads.tsx";
 import { useDrawing } from "./use-drawing.ts";
 
 /** Room of the staff beside the ladder, CSS pixels. */
-const staffRoom = { width: 118, between: 44 };
+const staffRoom = { width: 132, between: 44 };
 const phoneLeft = 58;
 
 /** The ladder, joined by threads to the staff beside it. */
