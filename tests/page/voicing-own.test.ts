@@ -39,6 +39,8 @@ describe("two players", () => {
     await page.mouse.move(from.x + 20, from.y + 14);
     await page.mouse.down();
     await page.mouse.move(to.x + 20, to.y + 14, { steps: 8 });
+    // A hand comes to rest on the token: what the way there changed is put back first.
+    await page.mouse.move(to.x + 22, to.y + 15, { steps: 3 });
     await page.mouse.up();
     await parts.button("Undo: swap Tpt 3 and Tbn 3").waitFor();
     await close();

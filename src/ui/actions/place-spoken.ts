@@ -32,7 +32,7 @@ export function placeSpoken(view: InView, answer: Answer): string {
  * What lies around a place, in words.
  * @param answer - the map
  * @param view - the voicing in view
- * @returns one sentence, e.g. "Narrower: 2 octaves and a major second."
+ * @returns short sentences, one a direction, e.g. "Narrower: 2 octaves and a major second."
  */
 export function neighbourWords(answer: Answer, view: InView): string {
   const { cell } = view.report;
@@ -43,5 +43,13 @@ export function neighbourWords(answer: Answer, view: InView): string {
     const notes = next.key.notes === cell.notes ? "" : counted(next.key.notes, "note");
     return `${word}: ${[span, notes].filter((words) => words !== "").join(", ")}`;
   };
-  return `${say("narrower", "Narrower")}. ${say("wider", "Wider")}.`;
+  return [
+    say("narrower", "Narrower"),
+    say("wider", "Wider"),
+    say("more", "More notes"),
+    say("fewer", "Fewer notes"),
+    "",
+  ]
+    .join(". ")
+    .trim();
 }

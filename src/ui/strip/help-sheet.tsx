@@ -1,5 +1,7 @@
+import { useEffect, useState } from "react";
+import { Button } from "react-aria-components";
 import { Choice } from "../parts/choice.tsx";
-import { Sheet } from "../parts/sheet.tsx";
+import { SheetFrame } from "../parts/sheet.tsx";
 import { showTheme } from "../state/theme.ts";
 import type { Theme } from "../state/page-state.ts";
 import { page, undoLimit, usePage } from "../store.ts";
@@ -16,11 +18,40 @@ function chooseTheme(theme: Theme): void {
   page.setState({ theme });
 }
 
-/** Words, keys and the light of the page. */
+/** Words, keys and the light of the page; opened by its control or by a question mark. */
 export function HelpSheet() {
+  const [isOpen, setOpen] = useState(false);
+  useEffect(() => {
+    const keyed = (event: KeyboardEvent) => {
+      if (event.key !== "?" || isWritten(event.target)) return;
+      event.preventDefault();
+      setOpen(true);
+    };
+    addEventListener("keydown", keyed);
+    return () => removeEventListener("keydown", keyed);
+  }, []);
+  return (
+    <>
+      <Button className="link" onPress={() => setOpen(true)}>
+        Help
+      </Button>
+      <SheetFrame title="Help" open={{ isOpen, onChange: setOpen }}>
+        <HelpWords />
+      </SheetFrame>
+    </>
+  );
+}
+
+/** Whether a key goes into a text, where a question mark is a letter like any other. */
+function isWritten(target: EventTarget | null): boolean {
+  return target instanceof HTMLElement && target.matches("input, textarea, select");
+}
+
+/** What the sheet says. */
+function HelpWords() {
   const theme = usePage((state) => state.theme);
   return (
-    <Sheet title="Help" control="Help">
+    <>
       <p className="sheet-lead">
         Ask with a chord and the melody note above it. The map shows every texture your line-up can
         make of them; each place holds the best voicing there is. Walk it, hear it, change it by
@@ -49,6 +80,6 @@ export function HelpSheet() {
           </div>
         ))}
       </dl>
-    </Sheet>
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import { useRef } from "react";
 import { selectPlayer } from "../actions/edit.ts";
+import { coveredPlayers, type CoveredPlayer } from "../../metrics/index.ts";
 import type { Answer, InView } from "../state/page-state.ts";
 import { page, usePage } from "../store.ts";
 import { withSigns } from "../words/signs.ts";
@@ -90,16 +91,16 @@ function Tokens(props: {
   const stop = chosen !== null && order.includes(chosen) ? chosen : order[0];
   const focus = (id: string | undefined) =>
     group.current?.querySelector<SVGGElement>(`[data-player="${id ?? ""}"]`)?.focus();
-  const sorted = [...plan.tokens].sort(
-    (a, b) => order.indexOf(a.player.id) - order.indexOf(b.player.id),
-  );
+  const sorted = inOrder(plan.tokens, order);
+  const covered = coveredPlayers(view.voicing, question.dynamic);
   const flagged = sorted.find((token) => token.player.id === chosen);
   return (
     <g className="tokens" ref={group}>
       {sorted.map((token, index) => {
         const { id } = token.player;
+        const { broken } = view.report;
         const remark =
-          token.pitch === null ? null : tokenRemark(token.player, token.pitch, view.report.broken);
+          token.pitch === null ? null : tokenRemark(token.player, token.pitch, broken, covered);
         return (
           <Token
             key={id}
@@ -112,6 +113,7 @@ function Tokens(props: {
               isSwapping: id === swapping,
               isDragged: id === dragged,
               remark,
+              isCovered: covered.some(({ playerId }) => playerId === id),
               spoken: tokenSpoken(token, answer.asked.nameOf, remark, locks),
             }}
             onFocus={() => selectPlayer(id)}
@@ -125,10 +127,14 @@ function Tokens(props: {
         );
       })}
       {flagged !== undefined && dragged === null && (
-        <TokenFlag token={flagged} plan={plan} view={view} width={width} />
+        <TokenFlag token={flagged} plan={plan} view={view} covered={covered} width={width} />
       )}
     </g>
   );
+}
+
+function inOrder(tokens: readonly PlacedToken[], order: readonly string[]): readonly PlacedToken[] {
+  return [...tokens].sort((a, b) => order.indexOf(a.player.id) - order.indexOf(b.player.id));
 }
 
 /** The one flag that is open: at the chosen token, if there is something to say. */
@@ -136,11 +142,12 @@ function TokenFlag(props: {
   readonly token: PlacedToken;
   readonly plan: LadderPlan;
   readonly view: InView;
+  readonly covered: readonly CoveredPlayer[];
   readonly width: number;
 }) {
-  const { token, plan, view, width } = props;
+  const { token, plan, view, covered, width } = props;
   if (token.pitch === null) return null;
-  const remark = tokenRemark(token.player, token.pitch, view.report.broken);
+  const remark = tokenRemark(token.player, token.pitch, view.report.broken, covered);
   if (remark === null) return null;
   const name = page.getState().answer?.asked.nameOf(token.pitch).name ?? "";
   const text = remark.kind === "register" ? `${withSigns(name)}: ${remark.text}` : remark.text;

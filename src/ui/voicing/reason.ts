@@ -1,4 +1,4 @@
-import type { Cost } from "../../voicing/index.ts";
+import { reasonsFor, type Cost } from "../../voicing/index.ts";
 
 /** One part of a reason: a cost in words, with its number. */
 export interface ReasonPart {
@@ -22,19 +22,9 @@ export interface Reason {
  */
 export function reasonFor(cost: Cost, best: Cost | null): Reason {
   const over = best === null ? null : cost.total - best.total;
-  const whole = cost.terms.map(({ text, value }) => ({ text, value }));
-  const parts = best === null || over === 0 ? whole : differences(cost, best);
+  const parts = reasonsFor(cost, over === 0 ? null : best).map(({ text, value }) => ({
+    text,
+    value,
+  }));
   return { over, parts: [...parts].sort((a, b) => Math.abs(b.value) - Math.abs(a.value)) };
-}
-
-/** Terms of one cost that the other does not have, and the other way round with a minus. */
-function differences(cost: Cost, best: Cost): readonly ReasonPart[] {
-  const sums = new Map<string, ReasonPart>();
-  const add = (text: string, value: number, key: string) => {
-    const before = sums.get(key)?.value ?? 0;
-    sums.set(key, { text, value: before + value });
-  };
-  for (const { id, text, value } of best.terms) add(text, -value, `${id} ${text}`);
-  for (const { id, text, value } of cost.terms) add(text, value, `${id} ${text}`);
-  return [...sums.values()].filter((part) => part.value !== 0);
 }

@@ -28,6 +28,8 @@ export interface TokenLook {
   /** Whether the player changes places with the next one chosen. */
   readonly isSwapping: boolean;
   readonly remark: TokenRemark | null;
+  /** Whether a listener cannot hear the player out of the whole. */
+  readonly isCovered: boolean;
   /** The whole token in words. */
   readonly spoken: string;
 }
@@ -64,7 +66,15 @@ export function Token(props: {
     >
       <rect className="token-reach" x={0} y={-4} width={width} height={ladderSizes.token + 8} />
       <path d={tokenPath(player.section, width)} />
-      <text x={width / 2} y={16.5} textAnchor="middle">
+      {look.isCovered && (
+        <path className="token-hatch" d={tokenPath(player.section, width)} fill="url(#covered)" />
+      )}
+      <text
+        className={look.isCovered ? "token-word-covered" : undefined}
+        x={width / 2}
+        y={16.5}
+        textAnchor="middle"
+      >
         {label}
       </text>
       {look.isFixed && (

@@ -24,6 +24,15 @@ export function Zones(props: { readonly plan: LadderPlan }) {
           <circle cx="2" cy="2" r=".85" className="zone-mark" />
           <circle cx="6" cy="6" r=".85" className="zone-mark" />
         </pattern>
+        <pattern
+          id="covered"
+          width="6"
+          height="6"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
+          <rect width="2.4" height="6" className="cover-mark" />
+        </pattern>
         <pattern id="hard" width="4" height="7" patternUnits="userSpaceOnUse">
           <rect width="4" height="1" className="zone-mark" />
         </pattern>
