@@ -33,7 +33,7 @@ export interface Figure {
 const sizes = { margin: 20, column: 360, gap: 16, captionSize: 15, captionRoom: 26, mostInRow: 4 };
 
 /** Ink on white, sections in the colours of the light page. Source: the look's tokens. */
-const printTheme: StaffTheme = Object.freeze({
+export const printTheme: StaffTheme = Object.freeze({
   ink: "#000000",
   softInk: "#333333",
   line: "#000000",
@@ -59,6 +59,27 @@ export async function drawFigure(parts: readonly FigurePart[], title: string): P
   const width = 2 * sizes.margin + inRow * sizes.column + (inRow - 1) * sizes.gap;
   const { groups, bottom } = placed(drawn, inRow);
   const height = Math.ceil(bottom + sizes.margin);
+  const description = parts.map(({ layout }) => layout.description).join(" ");
+  return figureOf({ title, description, groups, width, height }, fonts);
+}
+
+/**
+ * Makes a finished figure of groups: white ground, every letter a shape.
+ * @param content - what is in it, and its size in CSS pixels
+ * @param fonts - from loadOutlineFonts
+ * @returns the figure
+ */
+export function figureOf(
+  content: {
+    readonly title: string;
+    readonly description: string;
+    readonly groups: readonly SVGElement[];
+    readonly width: number;
+    readonly height: number;
+  },
+  fonts: Awaited<ReturnType<typeof loadOutlineFonts>>,
+): Figure {
+  const { title, description, groups, width, height } = content;
   const root = svgElement(
     "svg",
     {
@@ -70,7 +91,7 @@ export async function drawFigure(parts: readonly FigurePart[], title: string): P
     },
     [
       svgElement("title", {}, title),
-      svgElement("desc", {}, parts.map(({ layout }) => layout.description).join(" ")),
+      svgElement("desc", {}, description),
       svgElement("rect", { x: 0, y: 0, width, height, fill: "#ffffff" }),
       ...groups,
     ],

@@ -1,3 +1,4 @@
+import { readFile } from "node:fs/promises";
 import AxeBuilder from "@axe-core/playwright";
 import { afterAll, expect, it } from "vitest";
 import { closeBrowser, openPage } from "./open-page.ts";
@@ -51,6 +52,26 @@ it("goes to the note that is pressed, and by arrow keys from there", async () =>
   await score.focus();
   await page.keyboard.press("ArrowRight");
   await says(spoken, /the pickup|Bar 1/i);
+  await close();
+});
+
+it("hands the score over as SVG and PNG that need no font", async () => {
+  const { page, button, complaints, close } = await shout({
+    viewport: { width: 1440, height: 900 },
+  });
+  for (const [kind, begins] of [
+    ["SVG", "<?xml"],
+    ["PNG", "\u{fffd}PNG"],
+  ] as const) {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      button(`Save as ${kind}`).click(),
+    ]);
+    const content = await readFile(await download.path(), "utf8");
+    expect(content.startsWith(begins)).toBe(true);
+    if (kind === "SVG") expect(content).not.toContain("<text");
+  }
+  expect(complaints).toEqual([]);
   await close();
 });
 

@@ -3,6 +3,7 @@ import type { DrawnSystem, SystemBars } from "../../drawing/index.ts";
 import { layoutPhrase, type PhraseLayout, type StaffPitch } from "../../notation/index.ts";
 import { placeText } from "../../theory/index.ts";
 import { announce } from "../actions/announce.ts";
+import { fileNameOf, handOver } from "../actions/hand-over.ts";
 import { Choice } from "../parts/choice.tsx";
 import { PickList } from "../parts/pick-list.tsx";
 import { useMedia, useSize } from "../parts/use-size.ts";
@@ -84,6 +85,9 @@ function ScoreBody(props: {
             onPick={setPlayer}
           />
         )}
+        {drawing !== null && typeof drawing !== "string" && (
+          <SaveButtons drawing={drawing} layout={layout} scale={looks[shape].scale} />
+        )}
       </div>
       {typeof drawing === "string" && <p className="quiet">{drawing}</p>}
       {drawing !== null && typeof drawing !== "string" && (
@@ -91,6 +95,49 @@ function ScoreBody(props: {
       )}
     </>
   );
+}
+
+/** The score as it is in view, for use outside the page. */
+function SaveButtons(props: {
+  readonly drawing: Drawing;
+  readonly layout: PhraseLayout;
+  readonly scale: number;
+}) {
+  const { drawing, layout, scale } = props;
+  return (
+    <span className="row push">
+      {(["svg", "png"] as const).map((kind) => (
+        <button
+          key={kind}
+          type="button"
+          className="link"
+          onClick={() => void savePicture(drawing, layout, scale, kind)}
+        >
+          Save as {kind.toUpperCase()}
+        </button>
+      ))}
+    </span>
+  );
+}
+
+/** Hands the score in view over as a picture; says what became of it. */
+async function savePicture(
+  drawing: Drawing,
+  layout: PhraseLayout,
+  scale: number,
+  kind: "svg" | "png",
+): Promise<void> {
+  const who = layout.staves.length === 1 ? (layout.staves[0]?.name ?? "") : "score";
+  const name = fileNameOf([layout.title, who], kind);
+  try {
+    const figure = await drawing.drawPhraseFigure(layout, scale);
+    const png = kind === "png" ? await figure.png(2) : undefined;
+    const type = kind === "png" ? "image/png" : "image/svg+xml";
+    handOver(png ?? figure.svg, name, type);
+    announce(`Saved as ${name}.`);
+  } catch {
+    announce("The picture could not be drawn: reload the page, then save it again.");
+  }
 }
 
 function Systems(props: {
