@@ -4,13 +4,16 @@ import type { Problem, Result, SoundingMidi } from "../../base/index.ts";
 import {
   addPlayer,
   freshPlayer,
+  instruments,
   mutesOf,
   replacePlayer,
   seatIds,
   sectionOrder,
+  withInstrument,
   withLevel,
   withMute,
   withPersonalRange,
+  type InstrumentId,
   type LineUp,
   type MuteId,
   type Player,
@@ -36,14 +39,20 @@ const seats = seatIds
   .map((seat) => freshPlayer(emptyLineUp(), { seat }))
   .filter((player) => player.section !== "rhythm");
 
-/** Edits the line-up: who plays, at what level, with what mute, within what limits. */
+/** What a wind player may take up instead. */
+const winds = instruments
+  .filter(({ section }) => section !== "rhythm")
+  .map(({ id, name }) => ({ id, text: name.toLowerCase() }));
+
+/** Edits the line-up: who plays what, at what level, with what mute, within what limits. */
 export function LineUpSheet() {
   const { shown, isIn, problem, change, exchange, setIn } = useLineUpEditing();
   return (
     <Sheet title="Players" control="Players" controlLabel="Edit the players of the line-up">
       <p className="sheet-lead">
         Pitches are sounding, C4 is middle C. A personal limit (“my second trumpet tops out at A5”)
-        is never passed; empty the field to lift it.
+        is never passed; empty the field to lift it. A player who doubles takes the other instrument
+        here.
       </p>
       {problem !== null && (
         <p className="row problem" role="alert">
@@ -54,6 +63,7 @@ export function LineUpSheet() {
         <thead>
           <tr>
             <th scope="col">Player</th>
+            <th scope="col">Instrument</th>
             <th scope="col">Level</th>
             <th scope="col">Mute</th>
             <th scope="col">Lowest</th>
@@ -153,6 +163,9 @@ function PlayerRow(props: {
         </Switch>
       </th>
       <td>
+        <InstrumentPick player={player} onExchange={onExchange} />
+      </td>
+      <td>
         <PickList
           label={`Level of ${player.name}`}
           isLabelSeen={false}
@@ -170,22 +183,32 @@ function PlayerRow(props: {
           onPick={(mute) => onExchange(withMute(player, mute as MuteId))}
         />
       </td>
-      <td>
-        <PitchInput
-          label={`Lowest note of ${player.name}`}
-          pitch={player.range.low}
-          isSet={limits !== undefined}
-          onPitch={(pitch) => limit("low", pitch)}
-        />
-      </td>
-      <td>
-        <PitchInput
-          label={`Highest note of ${player.name}`}
-          pitch={player.range.high}
-          isSet={limits !== undefined}
-          onPitch={(pitch) => limit("high", pitch)}
-        />
-      </td>
+      {(["low", "high"] as const).map((end) => (
+        <td key={end}>
+          <PitchInput
+            label={`${end === "low" ? "Lowest" : "Highest"} note of ${player.name}`}
+            pitch={player.range[end]}
+            isSet={limits !== undefined}
+            onPitch={(pitch) => limit(end, pitch)}
+          />
+        </td>
+      ))}
     </tr>
+  );
+}
+
+function InstrumentPick(props: {
+  readonly player: Player;
+  readonly onExchange: (result: Result<Player>) => void;
+}) {
+  const { player, onExchange } = props;
+  return (
+    <PickList
+      label={`Instrument of ${player.name}`}
+      isLabelSeen={false}
+      rows={winds}
+      picked={player.instrument}
+      onPick={(instrument) => onExchange(withInstrument(player, instrument as InstrumentId))}
+    />
   );
 }
