@@ -1,5 +1,6 @@
 import type { AtlasCell, AtlasCounts, CellKey, Question, RuleId } from "../voicing/index.ts";
 import type { Unwritten } from "../explore/index.ts";
+import type { CellTraits } from "./state/map-filter.ts";
 import type { ShownLayer } from "./state/shown-layer.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
 
@@ -43,6 +44,10 @@ export interface AtlasClient {
     cells: readonly AtlasCell[],
     count: number,
   ) => Promise<readonly Unwritten[]>;
+  readonly traits: (
+    question: Question,
+    cells: readonly AtlasCell[],
+  ) => Promise<readonly CellTraits[]>;
 }
 
 type Heard = (reply: SearchReply) => void;
@@ -148,6 +153,10 @@ export function startAtlasClient(): AtlasClient {
     unwritten: (question, cells, count) =>
       once(line, { kind: "unwritten", question, cells, count }, (reply) =>
         reply.kind === "unwritten" ? reply.found : undefined,
+      ),
+    traits: (question, cells) =>
+      once(line, { kind: "traits", question, cells }, (reply) =>
+        reply.kind === "traits" ? reply.traits : undefined,
       ),
   };
 }

@@ -8,6 +8,7 @@ import {
   voicingOfCell,
 } from "../explore/index.ts";
 import type { AtlasCell, Question } from "../voicing/index.ts";
+import { traitsOf, type CellTraits } from "./state/map-filter.ts";
 import type { ShownLayer } from "./state/shown-layer.ts";
 import { rulesThatEmpty } from "./state/rules-that-empty.ts";
 import type { SearchReply, SearchRequest, Shade } from "./search-messages.ts";
@@ -87,6 +88,18 @@ async function shade(request: Extract<SearchRequest, { kind: "shade" }>): Promis
   }
 }
 
+/** Works out what textures are like, letting other requests in between. */
+async function traits(id: number, question: Question, cells: readonly AtlasCell[]): Promise<void> {
+  const found: CellTraits[] = [];
+  while (found.length < cells.length) {
+    const end = performance.now() + turnMs;
+    while (found.length < cells.length && performance.now() < end)
+      found.push(traitsOf(question, cells[found.length]!));
+    await listen();
+  }
+  tell({ kind: "traits", id, traits: found });
+}
+
 async function answer(request: SearchRequest): Promise<void> {
   switch (request.kind) {
     case "search":
@@ -109,6 +122,8 @@ async function answer(request: SearchRequest): Promise<void> {
       const found = unwritten(question, cells, referencePoints(question), count);
       return tell({ kind: "unwritten", id, found });
     }
+    case "traits":
+      return traits(request.id, request.question, request.cells);
     case "stop":
       calledOff[request.of] = request.upTo;
   }

@@ -1,5 +1,6 @@
 import type { AtlasCell, AtlasCounts, CellKey, Question, RuleId } from "../voicing/index.ts";
 import type { Unwritten } from "../explore/index.ts";
+import type { CellTraits } from "./state/map-filter.ts";
 import type { ShownLayer } from "./state/shown-layer.ts";
 
 /** What the page asks of its worker. Numbers rise from request to request. */
@@ -38,6 +39,12 @@ export type SearchRequest =
       readonly question: Question;
       readonly cells: readonly AtlasCell[];
       readonly count: number;
+    }
+  | {
+      readonly kind: "traits";
+      readonly id: number;
+      readonly question: Question;
+      readonly cells: readonly AtlasCell[];
     }
   /** Ends every search (every shading) numbered `upTo` or lower. */
   | { readonly kind: "stop"; readonly of: "search" | "shade"; readonly upTo: number };
@@ -79,4 +86,6 @@ export type SearchReply =
       readonly rules: readonly RuleId[];
     }
   | { readonly kind: "unwritten"; readonly id: number; readonly found: readonly Unwritten[] }
+  /** In the order of the cells asked about. */
+  | { readonly kind: "traits"; readonly id: number; readonly traits: readonly CellTraits[] }
   | { readonly kind: "failed"; readonly id: number; readonly message: string };

@@ -2,6 +2,7 @@ import { createStore, useStore } from "zustand";
 import { createHistory, firstInquiry } from "../explore/index.ts";
 import type { PageState } from "./state/page-state.ts";
 import { storedPane } from "./state/pane.ts";
+import { noFilter } from "./state/map-filter.ts";
 import { firstSession, type Session } from "./state/session.ts";
 import { storedTheme } from "./state/theme.ts";
 
@@ -19,6 +20,8 @@ export const page = createStore<PageState>()(() => ({
   view: null,
   drag: null,
   shading: { metricId: "interleaving", byPlace: new Map() },
+  filter: noFilter,
+  traits: null,
   emptyPlace: null,
   nextFew: null,
   unwritten: null,

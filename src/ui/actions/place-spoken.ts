@@ -3,6 +3,7 @@ import { neighbourCell, type Direction } from "../state/places.ts";
 import { counted } from "../words/counts.ts";
 import { spanSpoken } from "../words/interval-words.ts";
 import { spoken } from "../words/signs.ts";
+import { isShown } from "./filter.ts";
 
 const measuresSpoken = ["density", "weight", "interleaving"];
 
@@ -22,6 +23,7 @@ export function placeSpoken(view: InView, answer: Answer): string {
     );
   return [
     `${spanSpoken(cell.span)}, ${counted(cell.notes, "note")}, ${counted(cell.players, "player")}.`,
+    ...(isShown({ key: cell }) ? [] : ["Not among those you asked to see."]),
     `${notes}.`,
     `${measured.join(", ")}.`,
     neighbourWords(answer, view),

@@ -3,6 +3,7 @@ import { useMedia, useSize } from "../parts/use-size.ts";
 import { usePage } from "../store.ts";
 import type { Answer, InView } from "../state/page-state.ts";
 import { deskSizes, mapPlan, rowWindow, scrollFor, touchSizes, type MapPlan } from "./map-plan.ts";
+import { FilterRow } from "./filter-row.tsx";
 import { EmptyPlaceWords, EmptyMapWords } from "./empty-words.tsx";
 import { NotesAxis } from "./map-axes.tsx";
 import { LayerChoice } from "./layer-choice.tsx";
@@ -56,6 +57,7 @@ export function MapColumn() {
         <SectionsPick />
         <ShadePick />
       </div>
+      <FilterRow />
       <ProgressOrRamp />
       <p id="map-keys" className="unseen">
         Arrow keys walk to narrower, wider, more and fewer notes; page up and page down change the

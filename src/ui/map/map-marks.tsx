@@ -1,7 +1,8 @@
-import { memo } from "react";
+import { memo, useMemo } from "react";
 import { metrics } from "../../metrics/index.ts";
-import type { CellKey } from "../../voicing/index.ts";
+import type { AtlasCell, CellKey } from "../../voicing/index.ts";
 import { Hexagon } from "../parts/hexagon.tsx";
+import { fitsFilter, isFiltering, type CellTraits, type MapFilter } from "../state/map-filter.ts";
 import { placeId } from "../state/place-id.ts";
 import type { Answer, InView, Shading } from "../state/page-state.ts";
 import { usePage } from "../store.ts";
@@ -19,6 +20,20 @@ function boxOf(plan: MapPlan, key: Pick<CellKey, "span" | "notes">): Box {
   };
 }
 
+/** Whether a texture is shown in full; a new function whenever filter or traits change. */
+function useFits(): (cell: AtlasCell) => boolean {
+  const filter = usePage((state) => state.filter);
+  const byPlace = usePage((state) => state.traits?.byPlace);
+  return useMemo(() => shownIn(filter, byPlace), [filter, byPlace]);
+}
+
+function shownIn(filter: MapFilter, byPlace: ReadonlyMap<string, CellTraits> | undefined) {
+  return (cell: AtlasCell): boolean => {
+    const known = isFiltering(filter) ? byPlace?.get(placeId(cell)) : undefined;
+    return known === undefined || fitsFilter(filter, known);
+  };
+}
+
 /** The swatches of the map, and the one in view on top of them. */
 export function MapMarks(props: {
   readonly answer: Answer;
@@ -30,6 +45,7 @@ export function MapMarks(props: {
   const { answer, view, plan, places, emptyKey } = props;
   const shading = usePage((state) => state.shading);
   const searching = usePage((state) => state.searching);
+  const fits = useFits();
   const rows = draftRows(
     view.voicing.placements.map(({ player, sounding }) => ({
       section: player.section,
@@ -38,7 +54,7 @@ export function MapMarks(props: {
   );
   return (
     <g aria-hidden="true">
-      <Cells answer={answer} plan={plan} places={places} shading={shading} />
+      <Cells answer={answer} plan={plan} places={places} shading={shading} fits={fits} />
       {searching?.isSlow === true && <StillSearching plan={plan} places={places} />}
       {emptyKey === null ? (
         <SwatchHere rows={rows} place={boxOf(plan, view.report.cell)} />
@@ -54,8 +70,9 @@ const Cells = memo(function Cells(props: {
   readonly plan: MapPlan;
   readonly places: PlacesAround;
   readonly shading: Shading;
+  readonly fits: (cell: AtlasCell) => boolean;
 }) {
-  const { answer, plan, places, shading } = props;
+  const { answer, plan, places, shading, fits } = props;
   const metric = metrics.find((candidate) => candidate.id === shading.metricId);
   return (
     <>
@@ -70,16 +87,20 @@ const Cells = memo(function Cells(props: {
           </g>
         );
       })}
-      {places.cells.map((cell) => (
-        <Swatch
-          key={placeId(cell)}
-          cell={cell}
-          question={answer.asked.question}
-          place={boxOf(plan, cell.key)}
-          shade={shading.byPlace.get(placeId(cell))}
-          axis={metric?.axis ?? [0, 1]}
-        />
-      ))}
+      {places.cells.map((cell) =>
+        fits(cell) ? (
+          <Swatch
+            key={placeId(cell)}
+            cell={cell}
+            question={answer.asked.question}
+            place={boxOf(plan, cell.key)}
+            shade={shading.byPlace.get(placeId(cell))}
+            axis={metric?.axis ?? [0, 1]}
+          />
+        ) : (
+          <rect key={placeId(cell)} className="unfit" {...boxOf(plan, cell.key)} />
+        ),
+      )}
     </>
   );
 });

@@ -10,6 +10,7 @@ import type { AtlasCell, CellKey, Question, RuleId, Voicing } from "../../voicin
 import type { SoundingMidi } from "../../base/index.ts";
 import type { Shade } from "../search-messages.ts";
 import type { Namer } from "../words/pitch-names.ts";
+import type { CellTraits, MapFilter } from "./map-filter.ts";
 import type { ShownLayer } from "./shown-layer.ts";
 import type { Pane } from "./pane.ts";
 import type { MadeBy, Pitches, Session } from "./session.ts";
@@ -73,6 +74,12 @@ export interface Shading {
   readonly byPlace: ReadonlyMap<string, Shade>;
 }
 
+/** What the textures of a map are like; belongs to exactly these cells. */
+export interface MapTraits {
+  readonly cells: readonly AtlasCell[];
+  readonly byPlace: ReadonlyMap<string, CellTraits>;
+}
+
 /** An empty place the user went to, and why it is empty. */
 export interface EmptyPlace {
   readonly key: CellKey;
@@ -128,6 +135,9 @@ export interface PageState {
   /** While a token is under the finger: before it becomes a step. */
   readonly drag: Drag | null;
   readonly shading: Shading;
+  /** Which textures of the map are shown in full. */
+  readonly filter: MapFilter;
+  readonly traits: MapTraits | null;
   readonly emptyPlace: EmptyPlace | null;
   readonly nextFew: NextFew | null;
   readonly unwritten: ShownUnwritten | "looking" | null;
