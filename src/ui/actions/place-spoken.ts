@@ -1,3 +1,4 @@
+import type { CellKey } from "../../voicing/index.ts";
 import type { Answer, InView } from "../state/page-state.ts";
 import { neighbourCell, type Direction } from "../state/places.ts";
 import { counted } from "../words/counts.ts";
@@ -11,13 +12,14 @@ const measuresSpoken = ["density", "weight", "interleaving"];
  * A place of the map in words: where it is, what sounds, how it measures, what lies around it.
  * @param view - the voicing there
  * @param answer - the map
+ * @param shownMetric - id of the measure that shades the map; it is spoken first
  * @returns a few short sentences
  */
-export function placeSpoken(view: InView, answer: Answer): string {
+export function placeSpoken(view: InView, answer: Answer, shownMetric: string): string {
   const { cell, stack, measures } = view.report;
   const notes = stack.map((pitch) => spoken(answer.asked.nameOf(pitch).name)).join(", ");
-  const measured = measures
-    .filter(({ metric }) => measuresSpoken.includes(metric.id))
+  const measured = [shownMetric, ...measuresSpoken.filter((id) => id !== shownMetric)]
+    .flatMap((id) => measures.filter(({ metric }) => metric.id === id))
     .map(({ metric, measured: { value, text } }) =>
       value === null ? `${metric.label} ${text}` : `${metric.label} ${text} ${metric.unit}`,
     );
@@ -26,32 +28,34 @@ export function placeSpoken(view: InView, answer: Answer): string {
     ...(isShown({ key: cell }) ? [] : ["Not among those you asked to see."]),
     `${notes}.`,
     `${measured.join(", ")}.`,
-    neighbourWords(answer, view),
+    neighbourWords(answer, cell),
   ].join(" ");
 }
 
-/**
- * What lies around a place, in words.
- * @param answer - the map
- * @param view - the voicing in view
- * @returns short sentences, one a direction, e.g. "Narrower: 2 octaves and a major second."
- */
-export function neighbourWords(answer: Answer, view: InView): string {
-  const { cell } = view.report;
-  const say = (direction: Direction, word: string) => {
-    const next = neighbourCell(answer.map.cells, cell, direction);
-    if (next === undefined) return `${word}: none`;
-    const span = next.key.span === cell.span ? "" : spanSpoken(next.key.span);
-    const notes = next.key.notes === cell.notes ? "" : counted(next.key.notes, "note");
-    return `${word}: ${[span, notes].filter((words) => words !== "").join(", ")}`;
-  };
-  return [
-    say("narrower", "Narrower"),
-    say("wider", "Wider"),
-    say("more", "More notes"),
-    say("fewer", "Fewer notes"),
-    "",
-  ]
-    .join(". ")
-    .trim();
+const ways: readonly (readonly [direction: Direction, word: string])[] = [
+  ["narrower", "Left"],
+  ["wider", "Right"],
+  ["more", "Up"],
+  ["fewer", "Down"],
+];
+
+/** Where each arrow leads and how the place there differs: "Left: 2 semitones narrower." */
+function neighbourWords(answer: Answer, from: CellKey): string {
+  return ways
+    .map(([direction, word]) => {
+      const next = neighbourCell(answer.map.cells, from, direction);
+      return `${word}: ${next === undefined ? "none" : differenceWords(from, next.key)}.`;
+    })
+    .join(" ");
+}
+
+function differenceWords(from: CellKey, to: CellKey): string {
+  const span = to.span - from.span;
+  const notes = to.notes - from.notes;
+  const words: string[] = [];
+  if (span !== 0)
+    words.push(`${counted(Math.abs(span), "semitone")} ${span > 0 ? "wider" : "narrower"}`);
+  if (notes !== 0)
+    words.push(`${counted(Math.abs(notes), "note")} ${notes > 0 ? "more" : "fewer"}`);
+  return words.join(", ");
 }

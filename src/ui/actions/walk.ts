@@ -90,6 +90,6 @@ function arrive(cell: AtlasCell | undefined, edge: string): void {
 
 /** Speaks the place in view, what sounds there and how it measures. */
 export function sayView(): void {
-  const { view, answer } = page.getState();
-  if (view !== null && answer !== null) announce(placeSpoken(view, answer));
+  const { view, answer, shading } = page.getState();
+  if (view !== null && answer !== null) announce(placeSpoken(view, answer, shading.metricId));
 }

@@ -29,6 +29,7 @@ export function MapView(props: {
 }) {
   const { answer, view, plan } = props;
   const emptyPlace = usePage((state) => state.emptyPlace);
+  const shownMetric = usePage((state) => state.shading.metricId);
   const here = emptyPlace?.key ?? view.report.cell;
   const { players } = here;
   const places = useMemo(
@@ -48,7 +49,7 @@ export function MapView(props: {
       height={height}
       role="application"
       aria-roledescription="map of textures"
-      aria-label={`Map of textures. ${placeSpoken(view, answer)}`}
+      aria-label={`Map of textures. ${placeSpoken(view, answer, shownMetric)}`}
       aria-describedby="map-keys"
       tabIndex={0}
       data-testid="map"
