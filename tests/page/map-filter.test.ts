@@ -22,7 +22,7 @@ describe("showing only some textures of the map", () => {
     expect(fit).toBeLessThan(places!);
     expect(await page.locator(".lattice .unfit").count()).toBe(places! - fit!);
     await page.getByRole("button", { name: "Only textures of the technique" }).click();
-    await page.getByRole("option", { name: "tutti", exact: true }).click();
+    await page.getByRole("option", { name: "spread", exact: true }).click();
     await expect.poll(() => swatches.count()).toBeLessThan(easy);
     const { violations } = await new AxeBuilder({ page }).exclude(".lattice").analyze();
     expect(violations.map(({ id }) => id)).toEqual([]);
