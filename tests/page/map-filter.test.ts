@@ -14,7 +14,7 @@ describe("showing only some textures of the map", () => {
     await page.getByRole("button", { name: "Only textures of the effort" }).click();
     await page.getByRole("option", { name: "nobody strained" }).click();
     const fitting = page.getByTestId("fitting");
-    await says(fitting, / of \d+ places/);
+    await says(fitting, /of \d+ fit/);
     await page.locator(".lattice .unfit").first().waitFor({ state: "attached" });
     const easy = await swatches.count();
     expect(easy).toBeLessThan(all);
@@ -40,7 +40,7 @@ describe("showing only some textures of the map", () => {
     await page.keyboard.press("Enter");
     await page.keyboard.press("End");
     await page.keyboard.press("Enter");
-    await says(page.getByTestId("fitting"), / of \d+ places/);
+    await says(page.getByTestId("fitting"), /of \d+ fit/);
     await parts.map.focus();
     for (let step = 0; step < 6; step += 1) await page.keyboard.press("ArrowUp");
     await says(parts.spoken, "Not among those you asked to see.");

@@ -4,7 +4,6 @@ import { fitsFilter, isFiltering } from "../state/map-filter.ts";
 import { PickList } from "../parts/pick-list.tsx";
 import { placeId } from "../state/place-id.ts";
 import { usePage } from "../store.ts";
-import { counted } from "../words/counts.ts";
 
 const any = "any";
 
@@ -77,9 +76,7 @@ function Fitting() {
   return (
     <>
       <span className="quiet" role="status" data-testid="fitting">
-        {traits?.cells === cells
-          ? `${fitting.length} of ${counted(here.length, "place")}`
-          : "looking"}
+        {traits?.cells === cells ? `${fitting.length} of ${here.length} fit` : "looking"}
       </span>
       <button type="button" className="link push" onClick={showEverything}>
         Show all

@@ -1,4 +1,13 @@
-import { useLayoutEffect, useMemo, useRef, useState, type ReactNode, type RefObject } from "react";
+import {
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+  type KeyboardEvent,
+  type ReactNode,
+  type RefObject,
+} from "react";
 import { useMedia, useSize } from "../parts/use-size.ts";
 import { usePage } from "../store.ts";
 import type { Answer, InView } from "../state/page-state.ts";
@@ -12,10 +21,12 @@ import { MapLegend } from "./map-legend.tsx";
 import { MapTable } from "./map-table.tsx";
 import { MapView, placeText } from "./map-view.tsx";
 import { PlayersRow } from "./players-row.tsx";
+import { zoomStep, zoomedPlan } from "./map-zoom.ts";
 import { ProgressOrRamp } from "./search-progress.tsx";
 import { SectionsPick } from "./sections-pick.tsx";
 import { ShadePick } from "./shade-pick.tsx";
 import { UnwrittenWalk } from "./unwritten-walk.tsx";
+import { ZoomButtons } from "./zoom-buttons.tsx";
 
 const smallScreen = "(max-width: 767px)";
 
@@ -62,7 +73,7 @@ export function MapColumn() {
       <p id="map-keys" className="unseen">
         Arrow keys walk to narrower, wider, more and fewer notes; page up and page down change the
         players; Enter sounds the place; shift and an arrow step onto empty places, which say why
-        they are empty.
+        they are empty; plus and minus draw the map larger and smaller, 0 whole.
       </p>
       {answer !== null &&
         view !== null &&
@@ -85,6 +96,7 @@ function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
   const isTouch = useMedia(smallScreen);
   const [ref, size] = useSize<HTMLDivElement>({ width: 460, height: 400 });
   const row = view?.report.cell.notes ?? 0;
+  const [zoom, setZoom] = useState(1);
   const beyond = usePage((state) => placeBeyond(state.answer, state.view));
   const shown = useMemo(
     () => (answer === null ? null : shownRows(answer, isTouch && !isWhole ? row : null)),
@@ -112,15 +124,23 @@ function MapLattice({ isWhole }: { readonly isWhole: boolean }) {
   const { players, notes, span } = view.report.cell;
   const points = shown.references.filter((point) => point.report.cell.players === players);
   // A map that scrolls sideways would carry its corner out of view.
-  const isScrolling = plan.width > size.width;
+  const onScreen = zoomedPlan(plan, zoom);
+  const isScrolling = onScreen.width > size.width;
   const corner = isTouch || isScrolling ? null : legendPlan(shown.map.cells, plan, points);
   return (
     <div className="lattice-room">
-      <NotesAxis plan={plan} notes={notes} />
-      <LatticeScroll holder={ref} plan={plan} span={span}>
-        <MapView answer={shown} view={view} plan={plan} />
+      <NotesAxis plan={onScreen} notes={notes} />
+      <LatticeScroll
+        holder={ref}
+        plan={onScreen}
+        span={span}
+        zoom={zoom}
+        onZoom={(by) => setZoom(zoomStep(zoom, by))}
+      >
+        <MapView answer={shown} view={view} plan={plan} zoom={zoom} />
         {corner !== null && <MapLegend points={points} corner={corner} />}
       </LatticeScroll>
+      {!isTouch && <ZoomButtons zoom={zoom} onZoom={setZoom} />}
       {corner === null && <MapLegend points={points} corner={null} />}
     </div>
   );
@@ -149,23 +169,50 @@ function shownRows(answer: Answer, row: number | null): Answer {
   return { ...answer, map: { ...answer.map, cells } };
 }
 
+const zoomKeys: Readonly<Record<string, -1 | 0 | 1>> = { "+": 1, "=": 1, "-": -1, "0": 0 };
+
+/** The wheel with Ctrl, which is also what pinching a touch pad sends. */
+function useWheelZoom(element: RefObject<HTMLElement | null>, onZoom: (by: -1 | 1) => void): void {
+  useEffect(() => {
+    const turned = (event: WheelEvent) => {
+      if (!event.ctrlKey) return;
+      event.preventDefault();
+      if (event.deltaY !== 0) onZoom(event.deltaY < 0 ? 1 : -1);
+    };
+    const { current } = element;
+    // React's own wheel listeners cannot keep the browser from zooming the whole page.
+    current?.addEventListener("wheel", turned, { passive: false });
+    return () => current?.removeEventListener("wheel", turned);
+  }, [element, onZoom]);
+}
+
 /** Scrolls sideways when there are many spans; keeps the place in view inside. */
 function LatticeScroll(props: {
   readonly plan: MapPlan;
   readonly span: number;
+  readonly zoom: number;
+  readonly onZoom: (by: -1 | 0 | 1) => void;
   readonly holder: RefObject<HTMLDivElement | null>;
   readonly children: ReactNode;
 }) {
-  const { plan, span, holder, children } = props;
+  const { plan, span, zoom, onZoom, holder, children } = props;
   const scroll = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const element = scroll.current;
     if (element === null) return;
     const to = scrollFor(plan, span, element.scrollLeft, element.clientWidth);
     if (to !== element.scrollLeft) element.scrollLeft = to;
-  }, [plan, span]);
+    if (zoom > 1) element.querySelector(".frame")?.scrollIntoView({ block: "nearest" });
+  }, [plan, span, zoom]);
+  useWheelZoom(scroll, onZoom);
+  const keyed = (event: KeyboardEvent) => {
+    const by = zoomKeys[event.key];
+    if (by === undefined || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    onZoom(by);
+  };
   return (
-    <div className="lattice-scroll" ref={scroll}>
+    <div className="lattice-scroll" ref={scroll} onKeyDown={keyed}>
       <div ref={holder}>{children}</div>
     </div>
   );

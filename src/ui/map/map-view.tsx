@@ -26,8 +26,10 @@ export function MapView(props: {
   readonly answer: Answer;
   readonly view: InView;
   readonly plan: MapPlan;
+  /** How much larger the map is drawn than it is laid out. */
+  readonly zoom: number;
 }) {
-  const { answer, view, plan } = props;
+  const { answer, view, plan, zoom } = props;
   const emptyPlace = usePage((state) => state.emptyPlace);
   const shownMetric = usePage((state) => state.shading.metricId);
   const here = emptyPlace?.key ?? view.report.cell;
@@ -45,8 +47,8 @@ export function MapView(props: {
     <svg
       className="lattice"
       viewBox={`0 ${-head} ${width} ${height}`}
-      width={width}
-      height={height}
+      width={width * zoom}
+      height={height * zoom}
       role="application"
       aria-roledescription="map of textures"
       aria-label={`Map of textures. ${placeSpoken(view, answer, shownMetric)}`}
@@ -119,8 +121,9 @@ function placeUnder(
   question: Question,
 ): CellKey | null {
   const box = event.currentTarget.getBoundingClientRect();
-  const x = event.clientX - box.left;
-  const y = event.clientY - box.top - mapRoom.head;
+  const scale = box.height / (mapRoom.head + plan.height + mapRoom.foot);
+  const x = (event.clientX - box.left) / scale;
+  const y = (event.clientY - box.top) / scale - mapRoom.head;
   const reach = plan.placeWidth + 2;
   const span = plan.spans.find((each) => x >= plan.xOf(each) - 2 && x < plan.xOf(each) + reach);
   const gap = plan.gaps.find((each) => x >= each.x && x < each.x + each.width);

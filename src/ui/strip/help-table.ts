@@ -34,6 +34,7 @@ export const keyTable: readonly (readonly [keys: string, meaning: string])[] = O
   ["On the map: ← →", "Narrower, wider."],
   ["On the map: ↑ ↓", "One note more, one fewer."],
   ["On the map: Page up, Page down", "One player more, one fewer."],
+  ["On the map: + − 0", "Draw it larger, smaller, whole; Ctrl and the wheel too."],
   ["On the map: Shift + arrow", "One place on, empty places too; an empty place says why."],
   ["Enter", "Sounds the place or the player chosen."],
   ["Space", "Sounds the last way again."],
