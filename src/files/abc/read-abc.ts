@@ -23,13 +23,15 @@ const DEFAULT_TEMPO = 120;
 /**
  * Reads a melody with chord symbols in quotes, typed in ABC. Text without a head is read in C, in
  * four, in eighth notes.
- * @param text - one tune; of several the first is read
+ * @param typed - one tune; of several the first is read
  * @returns the melody with remarks, or everything wrong with it, each problem naming its bar:
  *   "abc-empty", "abc-too-long", "abc-macro", "abc-unreadable", "melody-metre", those of chord
  *   symbols, of melodyOfScore and of readMelody
  * @source ABC music standard 2.1 (2011), parsed by the library abcjs
  */
-export async function readAbc(text: string): Promise<MelodyAnswer> {
+export async function readAbc(typed: string): Promise<MelodyAnswer> {
+  // Line ends of every system alike: the parser takes a blank before some of them for music.
+  const text = typed.replace(/\r\n?/g, "\n");
   if (text.trim() === "") return refused("abc-empty", 'Type a melody, such as "F7" c2 e2 f4 |.');
   if (text.length > MOST_CHARACTERS)
     return refused("abc-too-long", `The tune is longer than ${MOST_CHARACTERS} characters.`);
@@ -68,6 +70,7 @@ function melodyOfTune(tune: AbcTune, text: string, remarks: readonly string[]): 
   if (!found.ok) return found;
   const more = [
     ...remarks,
+    ...(hasTextBehind(text) ? ["Nothing behind the empty line was read: it ends the tune."] : []),
     ...(voices > 1 ? ["Of several voices the first was read."] : []),
     ...read.remarks,
   ];
@@ -192,4 +195,12 @@ function divisionFor(bars: readonly AbcBar[], { beatType }: Metre): Count {
     (found, next) => (found * next) / greatestCommon(found, next),
     1,
   );
+}
+
+/** An empty line ends a tune; what follows and is no other tune is easily taken for part of it. */
+function hasTextBehind(text: string): boolean {
+  const [, ...behind] = text.trim().split(/\n[ \t]*\n/);
+  const lines = behind.join("\n").split("\n");
+  if (lines.some((line) => /^X:/.test(line))) return false;
+  return lines.some((line) => line.trim() !== "" && !line.startsWith("%"));
 }

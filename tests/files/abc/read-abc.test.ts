@@ -30,6 +30,27 @@ const problemsOf = async (text: string): Promise<readonly string[]> => {
   return read.ok ? ["read"] : read.problems.map(({ message }) => message);
 };
 
+// ABC music standard 2.1, section 2.2: a tune ends with an empty line.
+describe("an empty line in typed ABC", () => {
+  const remark = "Nothing behind the empty line was read: it ends the tune.";
+  const remarksOf = async (text: string) => {
+    const read = await readAbc(text);
+    return read.ok ? read.value.remarks : read.problems;
+  };
+
+  it("ends the tune, and what stands behind it is said to be unread", async () => {
+    expect(await remarksOf('X:1\nK:C\n"C"c4 |\n\n"Qx7"d4 |')).toEqual([remark]);
+    const headless = '"C"c4 |\r\n \r\nd4 |';
+    expect(await remarksOf(headless)).toEqual([remark]);
+    expect((await melodyOf(headless)).notes).toHaveLength(1);
+  });
+
+  it("is nothing to be said of at the end, or before a remark of the file's own", async () => {
+    expect(await remarksOf('X:1\nK:C\n"C"c4 |\n\n')).toEqual([]);
+    expect(await remarksOf('X:1\nK:C\n"C"c4 |\n\n% for Tuesday')).toEqual([]);
+  });
+});
+
 describe("a melody typed in ABC", () => {
   it("has title, metre, key, tempo and style", async () => {
     expect(await melodyOf(`${HEAD}c8|`)).toMatchObject({
