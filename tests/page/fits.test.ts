@@ -42,3 +42,20 @@ describe("what does not fit at the usual size", () => {
     await close();
   });
 });
+
+describe("the controls beside the staff at a desk", () => {
+  it("are all above the ways to hear, nothing to be scrolled for", async () => {
+    const { page, close } = await openPage();
+    await says(partsOf(page).stack, firstStack);
+    const below = () =>
+      page.evaluate(() => {
+        const bar = document.querySelector(".hear")?.getBoundingClientRect().top ?? 0;
+        return [...document.querySelectorAll(".roles > *")]
+          .filter((role) => role.getBoundingClientRect().bottom > bar + 1)
+          .map((role) => role.textContent);
+      });
+    expect(await page.locator(".roles > .role").count()).toBe(5);
+    await expect.poll(below).toEqual([]);
+    await close();
+  });
+});

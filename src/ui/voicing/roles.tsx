@@ -17,10 +17,10 @@ export const Roles = memo(function Roles() {
   return (
     <div className="roles">
       <RolePick field="leadPlayer" label="Lead" none="anyone" words="leads" />
+      <FixedPick />
       <RolePick field="octaveBelowPlayer" label="Lead 8vb" none={nobody} words="doubles 8vb" />
       <RolePick field="octaveAbovePlayer" label="Lead 8va" none={nobody} words="doubles 8va" />
       <RestPick players={players} />
-      <FixedPick />
       <ChosenPlayer />
     </div>
   );
@@ -43,7 +43,7 @@ function RolePick(props: {
   return (
     <PickList
       label={label}
-      className={field === "leadPlayer" ? "pick role" : "pick role role-half"}
+      className="pick role role-half"
       rows={rows}
       picked={picked?.id ?? ""}
       onPick={(id) => {
@@ -111,7 +111,7 @@ function FixedPick() {
         ? `${held.length} players`
         : held.map((player) => player.abbreviation).join(", ");
   return (
-    <div className="role">
+    <div className="role role-half">
       <span className="role-label">Fixed</span>
       <MenuTrigger>
         <Button
