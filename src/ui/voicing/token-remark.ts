@@ -11,7 +11,7 @@ export interface TokenRemark {
 }
 
 /**
- * What a token's flag says: the rules it breaks, else who covers the player, else a register that is hard or weak.
+ * What a token's flag says: the rules it breaks, else who buries the player, else a register that is hard or weak.
  * @param player - whose token
  * @param pitch - sounding MIDI note number
  * @param broken - all rules that the voicing breaks
@@ -33,7 +33,7 @@ export function tokenRemark(
     const by = cover.by.map((each) => each.abbreviation);
     return {
       kind: "covered",
-      text: by.length === 0 ? "not heard" : `not heard, covered by ${listed(by)}`,
+      text: by.length === 0 ? "not heard" : `not heard, buried by ${listed(by)}`,
     };
   }
   const register = instrumentOf(player.instrument).registers.find(
