@@ -46,12 +46,12 @@ export function learnTraits(): void {
 
 /**
  * Whether a place of the map is shown in full.
- * @param cell - its texture
+ * @param key - the place; a line at a place of harmony goes by the harmony
  * @returns false when a filter is on and the texture does not fit
  */
-export function isShown(cell: { readonly key: CellKey }): boolean {
+export function isShown(key: CellKey): boolean {
   const { filter, traits } = page.getState();
   if (!isFiltering(filter)) return true;
-  const known = traits?.byPlace.get(placeId(cell as AtlasCell));
+  const known = traits?.byPlace.get(placeId({ key, family: "harmony" }));
   return known === undefined || fitsFilter(filter, known);
 }

@@ -25,7 +25,7 @@ export function placeSpoken(view: InView, answer: Answer, shownMetric: string): 
     );
   return [
     `${spanSpoken(cell.span)}, ${counted(cell.notes, "note")}, ${counted(cell.players, "player")}.`,
-    ...(isShown({ key: cell }) ? [] : ["Not among those you asked to see."]),
+    ...(isShown(cell) ? [] : ["Not among those you asked to see."]),
     `${notes}.`,
     `${measured.join(", ")}.`,
     neighbourWords(answer, cell),

@@ -17,16 +17,32 @@ const techniques = [
 ];
 
 const efforts = [
-  { id: any, text: "any effort", detail: "High, low and soft alike." },
-  { id: "0", text: "nobody strained", detail: "Everyone in an easy register at this dynamic." },
-  { id: "1", text: "1 strained at most", detail: "One player where it tires or is weak." },
-  { id: "3", text: "3 strained at most", detail: "A few players where it tires or is weak." },
+  { id: any, text: "any effort", detail: "Wherever the parts lie." },
+  {
+    id: "0",
+    text: "nobody strained",
+    detail: "No part where its chair is usually not put at this dynamic.",
+  },
+  {
+    id: "1",
+    text: "1 strained at most",
+    detail: "One part where its chair is usually not put at this dynamic.",
+  },
+  { id: "3", text: "3 strained at most", detail: "Three such parts or fewer." },
 ];
 
 const clarities = [
-  { id: any, text: "any clarity", detail: "Also chords the ear must guess at." },
-  { id: "0.5", text: "clarity from 0.5", detail: "The chord is more likely heard than not." },
-  { id: "0.65", text: "clarity from 0.65", detail: "The chord is surely heard." },
+  { id: any, text: "any clarity", detail: "However surely the ear gets the chord." },
+  {
+    id: "0.5",
+    text: "clarity from 0.5",
+    detail: "Chord clarity, as measured at the right, of 0.5 or more.",
+  },
+  {
+    id: "0.65",
+    text: "clarity from 0.65",
+    detail: "Chord clarity, as measured at the right, of 0.65 or more.",
+  },
 ];
 
 const numberOf = (id: string): number | null => (id === any ? null : Number(id));

@@ -5,7 +5,7 @@ import type { AtlasCell } from "../../voicing/index.ts";
  * @param cell - the cell
  * @returns e.g. "33/6/13"; lines have a name of their own beside harmony at the same place
  */
-export function placeId(cell: AtlasCell): string {
+export function placeId(cell: Pick<AtlasCell, "key" | "family">): string {
   const { span, notes, players } = cell.key;
   return `${span}/${notes}/${players}${cell.family === "line" ? "/line" : ""}`;
 }
