@@ -80,7 +80,7 @@ describe("the melody", () => {
     const { page, staff, voiced, asText, text, button, close } = await phraseView();
     await button("Eight empty bars").click();
     await staff.focus();
-    await page.keyboard.press("k");
+    await page.keyboard.press("h");
     await page.keyboard.type("Bb7");
     await page.keyboard.press("Enter");
     // Quarters D, F, a rest, a half G tied on by an eighth, an octave lower; a triplet.

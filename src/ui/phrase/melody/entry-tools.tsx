@@ -90,7 +90,7 @@ function NoteTools() {
         <Tool name="Take away" hint="Delete" onPress={() => removeNote(false)}>
           Take away
         </Tool>
-        <Tool name="Chord" hint="K" onPress={() => entry.setState(({ at }) => ({ chordAt: at }))}>
+        <Tool name="Chord" hint="H" onPress={() => entry.setState(({ at }) => ({ chordAt: at }))}>
           Chord
         </Tool>
       </span>

@@ -27,7 +27,7 @@ export function MelodyPanel({ work }: { readonly work: PhraseWork }) {
           <Staff work={work} />
           <p id="staff-help" className="quiet staff-help">
             Press the staff to write, drag a note to move it, press above it for a chord. Keys: A to
-            G notes, 1 2 4 8 6 lengths, arrows, R rest, T tie, K chord.
+            G notes, 1 2 4 8 6 lengths, arrows, R rest, T tie, H harmony.
           </p>
         </>
       ) : (

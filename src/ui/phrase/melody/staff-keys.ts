@@ -41,7 +41,7 @@ const plain: Readonly<Record<string, () => void>> = Object.freeze({
   "3": () => chooseLength({ isTriplet: !entry.getState().isTriplet, isDotted: false }),
   r: enterRest,
   t: enterTie,
-  k: () => entry.setState(({ at }) => ({ chordAt: at })),
+  h: () => entry.setState(({ at }) => ({ chordAt: at })),
 });
 
 /**
