@@ -4,6 +4,7 @@ import { forgetOutcome, saveSound, useSaving, useSavingOutcome } from "../action
 import { useSound } from "../actions/sound-state.ts";
 import { SavingLine } from "../hear/saving-line.tsx";
 import { Choice, type ChoiceOption } from "../parts/choice.tsx";
+import { LevelChoice } from "../parts/level-choice.tsx";
 import { SheetFrame } from "../parts/sheet.tsx";
 import { usePage } from "../store.ts";
 import { listed } from "../words/counts.ts";
@@ -175,15 +176,7 @@ function SoundWay(props: { readonly scope: ExportScope; readonly onBegin: () => 
   return (
     <Way name="Sound" meaning="A WAV recording at 48 kHz and 24 bits, one after the other.">
       <Choice label="Way to hear" options={ways} value={last} onChange={chooseWay} />
-      <Choice
-        label="Level"
-        options={[
-          { value: "played", text: "As played" },
-          { value: "matched", text: "Level-matched" },
-        ]}
-        value={isMatched ? "matched" : "played"}
-        onChange={(value) => matchLevels(value === "matched")}
-      />
+      <LevelChoice isMatched={isMatched} onMatch={matchLevels} />
       {saving === null ? <Save what="WAV" onPress={save} /> : <SavingLine saving={saving} />}
     </Way>
   );

@@ -3,7 +3,8 @@ import { headphoneCaution } from "../actions/caution.ts";
 import { hearInTurn, hearView, matchLevels, stopSound } from "../actions/hear.ts";
 import { forgetOutcome, useSaving, useSavingOutcome } from "../actions/save-sound.ts";
 import { useSound, type Way } from "../actions/sound-state.ts";
-import { Choice, stepOfKey } from "../parts/choice.tsx";
+import { stepOfKey } from "../parts/choice.tsx";
+import { LevelChoice } from "../parts/level-choice.tsx";
 import { WarnSign } from "../parts/warn-sign.tsx";
 import { usePage } from "../store.ts";
 import { MoreWays } from "./more-ways.tsx";
@@ -35,7 +36,7 @@ export const HearBar = memo(function HearBar() {
       <Ways />
       <div className="hear-how">
         <div className="row">
-          <LevelChoice />
+          <Level />
           <MoreWays />
         </div>
         {blocked === null ? <HearLine /> : <Blocked text={blocked} />}
@@ -89,23 +90,9 @@ function Ways() {
   );
 }
 
-function LevelChoice() {
+function Level() {
   const isMatched = useSound((state) => state.isMatched);
-  return (
-    <Choice
-      label="Level"
-      options={[
-        { value: "played", text: "As played", meaning: "Differences of weight are real." },
-        {
-          value: "matched",
-          text: "Level-matched",
-          meaning: "Every voicing equally loud, so that louder does not win by being louder.",
-        },
-      ]}
-      value={isMatched ? "matched" : "played"}
-      onChange={(value) => matchLevels(value === "matched")}
-    />
-  );
+  return <LevelChoice isMatched={isMatched} onMatch={matchLevels} />;
 }
 
 function levelText(db: number): string {

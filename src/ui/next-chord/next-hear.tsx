@@ -2,6 +2,7 @@ import { matchLevels, stopSound } from "../actions/hear.ts";
 import { keepThis } from "../actions/keep.ts";
 import { useSound } from "../actions/sound-state.ts";
 import { Choice } from "../parts/choice.tsx";
+import { LevelChoice } from "../parts/level-choice.tsx";
 import { chordWithSigns } from "../words/signs.ts";
 import { hearStep, keepOther, loopStep, type Step } from "./next-chord-actions.ts";
 import { useNextChord } from "./next-chord-store.ts";
@@ -37,15 +38,7 @@ export function NextHear({ step }: { readonly step: Step | null }) {
         value={isLooped ? "looped" : "once"}
         onChange={(value) => loopStep(value === "looped")}
       />
-      <Choice
-        label="Level"
-        options={[
-          { value: "played", text: "As played" },
-          { value: "matched", text: "Level-matched" },
-        ]}
-        value={isMatched ? "matched" : "played"}
-        onChange={(value) => matchLevels(value === "matched")}
-      />
+      <LevelChoice isMatched={isMatched} onMatch={matchLevels} />
       {blocked !== null && <span className="quiet">{blocked}</span>}
       <KeepEither step={step} />
     </footer>

@@ -2,7 +2,7 @@ import { useEffect } from "react";
 import { headphoneCaution } from "../actions/caution.ts";
 import { warmSound } from "../actions/hear.ts";
 import { useSound } from "../actions/sound-state.ts";
-import { Choice } from "../parts/choice.tsx";
+import { LevelChoice } from "../parts/level-choice.tsx";
 import { PickList } from "../parts/pick-list.tsx";
 import { SectionSign } from "../parts/section-mark.tsx";
 import { WarnSign } from "../parts/warn-sign.tsx";
@@ -38,7 +38,7 @@ export function PhraseHear() {
             <TimeChoice view={view} />
           </div>
           <div className="phrase-hear-part">
-            <LevelChoice />
+            <Level />
           </div>
         </>
       )}
@@ -160,21 +160,13 @@ function TimeChoice({ view }: { readonly view: PhraseInView }) {
   );
 }
 
-function LevelChoice() {
+function Level() {
   const isMatched = usePhraseSound((state) => state.isMatched);
   return (
-    <Choice
-      label="Level"
-      options={[
-        { value: "played", text: "As played", meaning: "Differences of weight are real." },
-        {
-          value: "matched",
-          text: "Level-matched",
-          meaning: "Every answer equally loud, so that louder does not win by being louder.",
-        },
-      ]}
-      value={isMatched ? "matched" : "played"}
-      onChange={(value) => hearOtherwise({ isMatched: value === "matched" })}
+    <LevelChoice
+      isMatched={isMatched}
+      onMatch={(isOn) => hearOtherwise({ isMatched: isOn })}
+      what="answer"
     />
   );
 }

@@ -3,6 +3,7 @@ import { Button, Dialog, Heading, Modal, ModalOverlay } from "react-aria-compone
 import { chooseWay, hearKept, matchLevels, stopSound, warmSound } from "../../actions/hear.ts";
 import { useSound, type Way } from "../../actions/sound-state.ts";
 import { Choice } from "../../parts/choice.tsx";
+import { LevelChoice } from "../../parts/level-choice.tsx";
 import { LiveRegion } from "../../parts/live-region.tsx";
 import { ExportsDoor } from "../../exports/exports-door.tsx";
 import { usePage } from "../../store.ts";
@@ -125,15 +126,7 @@ function HearTools({ chosen }: { readonly chosen: readonly ReportedKept[] }) {
         </button>
       )}
       <Choice label="Way to hear" options={ways} value={last} onChange={chooseWay} />
-      <Choice
-        label="Level"
-        options={[
-          { value: "played", text: "As played", meaning: "Differences of weight are real." },
-          { value: "matched", text: "Level-matched", meaning: "Every voicing equally loud." },
-        ]}
-        value={isMatched ? "matched" : "played"}
-        onChange={(value) => matchLevels(value === "matched")}
-      />
+      <LevelChoice isMatched={isMatched} onMatch={matchLevels} />
       {blocked !== null && <span className="quiet">{blocked}</span>}
     </div>
   );
