@@ -1,7 +1,7 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "playwright-core";
-import { afterAll, describe, expect, it } from "vitest";
-import { closeBrowser, openPage } from "./open-page.ts";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { closeBrowser, openPage, type OpenPage } from "./open-page.ts";
 import { firstStack, partsOf, says } from "./page-parts.ts";
 
 afterAll(closeBrowser);
@@ -31,10 +31,17 @@ async function faults(page: Page): Promise<readonly string[]> {
 }
 
 describe.each(sizes)("at %s", (_name, visitor) => {
+  // Both only look at the page: one visit does.
+  let open: OpenPage;
+  beforeAll(async () => {
+    open = await openPage(visitor);
+    await says(partsOf(open.page).stack, firstStack);
+    await open.page.locator(".token").first().waitFor();
+  });
+  afterAll(() => open.close());
+
   it("shows everything inside the window's width, the tokens without overlap", async () => {
-    const { page, close } = await openPage(visitor);
-    await says(partsOf(page).stack, firstStack);
-    await page.locator(".token").first().waitFor();
+    const { page } = open;
     const outside = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
@@ -56,15 +63,10 @@ describe.each(sizes)("at %s", (_name, visitor) => {
       ).length;
     });
     expect(overlaps).toBe(0);
-    await close();
   });
 
   it("gives axe nothing to find", async () => {
-    const { page, close } = await openPage(visitor);
-    await says(partsOf(page).stack, firstStack);
-    await page.locator(".token").first().waitFor();
-    expect(await faults(page)).toEqual([]);
-    await close();
+    expect(await faults(open.page)).toEqual([]);
   });
 });
 
